@@ -1,0 +1,551 @@
+/* net.c - see net.h.
+ *
+ * Steps: (1) what can be taken in per fault is (sound results, and the grades above a
+ * plain result, which nobody may have brought); (2) faults that touch one remaining
+ * finding only are folded into that finding's own start; (3) the rest run through the
+ * dynamic programme forwards, then backwards for the single beliefs. */
+#include "weigh/net.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/mem.h"
+
+/* A finding that still couples faults. */
+struct open_finding {
+  int grades;
+  size_t stride;                /* of its grade in the table of cells */
+  double start[NET_MAX_GRADES]; /* grades from leak and folded faults */
+  double cdf[NET_MAX_GRADES];   /* of start */
+  double seen[NET_MAX_GRADES];
+  bool focus;
+};
+
+/* A fault's effect on one open finding. */
+struct reach { int finding; double chance[NET_MAX_GRADES]; };
+
+struct work {
+  const struct net *net;
+  double *present, *absent; /* weight of each fault being there or not, made to add to 1 */
+  double log_chance;
+  struct open_finding *open;
+  size_t open_count, cells;
+  struct reach *reaches; /* of fault f: reaches[first[f]] .. reaches[first[f + 1] - 1] */
+  size_t *first;
+  bool possible;
+};
+
+static double below_or_at(const double *chance, int grade)
+{
+  double sum = 0;
+
+  for (int g = 0; g <= grade; g++) sum += chance[g];
+  return sum;
+}
+
+/* The one grade that was seen, or -1 when more than one is possible. */
+static int plain_grade(const struct net_finding *f)
+{
+  int only = -1;
+
+  for (int g = 0; g < f->grades; g++) {
+    if (f->seen[g] <= 0) continue;
+    if (only >= 0) return -1;
+    only = g;
+  }
+  return only;
+}
+
+static bool says_nothing(const struct net_finding *f)
+{
+  if (f->soft_sound > 0) return false;
+  for (int g = 1; g < f->grades; g++)
+    if (f->seen[g] != f->seen[0]) return false;
+  return true;
+}
+
+static void take_log(struct work *w, double factor)
+{
+  if (factor <= 0) w->possible = false;
+  else w->log_chance += log(factor);
+}
+
+/* Step 1 for one finding. Returns the number of grades that stay open: 0 when it is
+ * wholly taken in, 2 for a plain unsound result, else all its grades. */
+static int take_in(struct work *w, const struct net_finding *f)
+{
+  int plain;
+
+  if (f->soft_sound > 0) {
+    take_log(w, 1 - f->soft_sound * (1 - f->leak[0]));
+    for (size_t i = 0; i < f->link_count; i++)
+      w->present[f->links[i].fault] *= 1 - f->soft_sound * (1 - f->links[i].chance[0]);
+    return 0;
+  }
+  if (says_nothing(f)) {
+    take_log(w, f->seen[0]);
+    return 0;
+  }
+  plain = plain_grade(f);
+  if (plain < 0) return f->grades;
+  take_log(w, f->seen[plain] * below_or_at(f->leak, plain));
+  for (size_t i = 0; i < f->link_count; i++)
+    w->present[f->links[i].fault] *= below_or_at(f->links[i].chance, plain);
+  return plain == 0 ? 0 : 2;
+}
+
+/* chance[] of a link or leak, as seen by an open finding of `grades` grades. */
+static void project(const struct net_finding *f, int grades, const double *chance, double *out)
+{
+  int plain = plain_grade(f);
+  double all;
+
+  if (plain < 0) {
+    memcpy(out, chance, (size_t)grades * sizeof *out);
+    return;
+  }
+  all = below_or_at(chance, plain);
+  out[1] = all > 0 ? chance[plain] / all : 0;
+  out[0] = 1 - out[1];
+}
+
+static void open_finding(struct open_finding *o, const struct net_finding *f, int grades)
+{
+  o->grades = grades;
+  o->focus = f->focus;
+  project(f, grades, f->leak, o->start);
+  if (plain_grade(f) >= 0) {
+    o->seen[0] = 0;
+    o->seen[1] = 1;
+  } else {
+    memcpy(o->seen, f->seen, sizeof o->seen);
+  }
+}
+
+static bool lays_out(struct work *w, int *grades)
+{
+  const struct net *net = w->net;
+
+  w->open = mem_array(net->finding_count ? net->finding_count : 1, sizeof *w->open);
+  w->cells = 1;
+  for (size_t i = 0; i < net->finding_count; i++) {
+    struct open_finding *o = &w->open[w->open_count];
+
+    grades[i] = take_in(w, &net->findings[i]);
+    if (grades[i] == 0) continue;
+    if (w->cells > (size_t)NET_MAX_CELLS / (size_t)grades[i]) return false;
+    open_finding(o, &net->findings[i], grades[i]);
+    o->stride = w->cells;
+    w->cells *= (size_t)grades[i];
+    w->open_count++;
+  }
+  return true;
+}
+
+/* Which open findings each fault reaches. */
+static void list_reaches(struct work *w, const int *grades)
+{
+  const struct net *net = w->net;
+  size_t *at, total = 0;
+
+  w->first = mem_array(net->fault_count + 2, sizeof *w->first);
+  for (size_t i = 0; i < net->finding_count; i++)
+    for (size_t j = 0; grades[i] && j < net->findings[i].link_count; j++, total++)
+      w->first[net->findings[i].links[j].fault + 1]++;
+  for (size_t f = 0; f < net->fault_count; f++) w->first[f + 1] += w->first[f];
+  w->reaches = mem_array(total ? total : 1, sizeof *w->reaches);
+  at = mem_array(net->fault_count + 1, sizeof *at);
+  memcpy(at, w->first, (net->fault_count + 1) * sizeof *at);
+  for (size_t i = 0, o = 0; i < net->finding_count; i++) {
+    if (!grades[i]) continue;
+    for (size_t j = 0; j < net->findings[i].link_count; j++) {
+      const struct net_link *l = &net->findings[i].links[j];
+      struct reach *r = &w->reaches[at[l->fault]++];
+
+      r->finding = (int)o;
+      project(&net->findings[i], grades[i], l->chance, r->chance);
+    }
+    o++;
+  }
+  free(at);
+}
+
+static bool begin(struct work *w, const struct net *net)
+{
+  int *grades = mem_array(net->finding_count ? net->finding_count : 1, sizeof *grades);
+  bool fits;
+
+  *w = (struct work){.net = net, .possible = true};
+  w->present = mem_array(net->fault_count ? net->fault_count : 1, sizeof *w->present);
+  w->absent = mem_array(net->fault_count ? net->fault_count : 1, sizeof *w->absent);
+  for (size_t f = 0; f < net->fault_count; f++) {
+    w->present[f] = net->prior[f] * (net->bias ? net->bias[f] : 1);
+    w->absent[f] = 1 - net->prior[f];
+  }
+  fits = lays_out(w, grades);
+  if (fits) {
+    list_reaches(w, grades);
+    for (size_t f = 0; f < net->fault_count; f++) {
+      double sum = w->present[f] + w->absent[f];
+
+      take_log(w, sum);
+      w->present[f] /= sum;
+      w->absent[f] /= sum;
+    }
+  }
+  free(grades);
+  return fits && w->possible;
+}
+
+static void finish(struct work *w)
+{
+  free(w->present);
+  free(w->absent);
+  free(w->open);
+  free(w->reaches);
+  free(w->first);
+}
+
+static size_t reach_count(const struct work *w, size_t f) { return w->first[f + 1] - w->first[f]; }
+
+/* ---- step 2: faults that reach one open finding -------------------------------------- */
+
+/* Chance that fault f, being there or not, brings at most grade g. */
+static double folded_cdf(const struct work *w, size_t f, int g)
+{
+  return w->absent[f] + w->present[f] * below_or_at(w->reaches[w->first[f]].chance, g);
+}
+
+/* One more cause joins the start of a finding: every grade is reached by the one while
+ * the other stays at or below it. Only positive terms. */
+static void join_start(struct work *w, struct open_finding *o, size_t f)
+{
+  const double *chance = w->reaches[w->first[f]].chance;
+  double lower = 0;
+
+  for (int g = 0; g < o->grades; g++) {
+    double own = w->present[f] * chance[g] + (g == 0 ? w->absent[f] : 0);
+    double before = o->start[g];
+
+    o->start[g] = before * folded_cdf(w, f, g) + lower * own;
+    lower += before;
+  }
+}
+
+static void fold(struct work *w)
+{
+  for (size_t f = 0; f < w->net->fault_count; f++)
+    if (reach_count(w, f) == 1) join_start(w, &w->open[w->reaches[w->first[f]].finding], f);
+  for (size_t o = 0; o < w->open_count; o++)
+    for (int g = 0; g < w->open[o].grades; g++) w->open[o].cdf[g] = below_or_at(w->open[o].start, g);
+}
+
+/* ---- step 3: the table of cells ------------------------------------------------------ */
+
+/* Fills a table with the product over findings of value(finding, its grade). */
+static void fill_table(const struct work *w, double *cells, bool seen)
+{
+  size_t filled = 1;
+
+  cells[0] = 1;
+  for (size_t o = 0; o < w->open_count; o++) {
+    const double *v = seen ? w->open[o].seen : w->open[o].start;
+
+    for (int g = w->open[o].grades - 1; g >= 0; g--)
+      for (size_t i = 0; i < filled; i++) cells[(size_t)g * filled + i] = cells[i] * v[g];
+    filled *= (size_t)w->open[o].grades;
+  }
+}
+
+/* The fault brings a grade: every cell moves to the higher of its own and that grade. */
+static void raise_table(const struct work *w, const struct reach *r, double *cells)
+{
+  const struct open_finding *o = &w->open[r->finding];
+  size_t stride = o->stride, block = stride * (size_t)o->grades;
+
+  for (size_t base = 0; base < w->cells; base += block)
+    for (int g = o->grades - 1; g >= 0; g--) {
+      double stay = below_or_at(r->chance, g);
+      double *to = cells + base + (size_t)g * stride;
+
+      for (size_t i = 0; i < stride; i++) {
+        double lower = 0;
+
+        for (int h = 0; h < g; h++) lower += cells[base + (size_t)h * stride + i];
+        to[i] = stay * to[i] + r->chance[g] * lower;
+      }
+    }
+}
+
+/* The same step seen from the end: value of a cell before the fault acts. */
+static void lower_table(const struct work *w, const struct reach *r, double *cells)
+{
+  const struct open_finding *o = &w->open[r->finding];
+  size_t stride = o->stride, block = stride * (size_t)o->grades;
+
+  for (size_t base = 0; base < w->cells; base += block)
+    for (int g = 0; g < o->grades; g++) {
+      double stay = below_or_at(r->chance, g);
+      double *to = cells + base + (size_t)g * stride;
+
+      for (size_t i = 0; i < stride; i++) {
+        double sum = stay * to[i];
+
+        for (int h = g + 1; h < o->grades; h++)
+          sum += r->chance[h] * cells[base + (size_t)h * stride + i];
+        to[i] = sum;
+      }
+    }
+}
+
+static void act(const struct work *w, size_t f, double *cells, bool forwards)
+{
+  for (size_t i = w->first[f]; i < w->first[f + 1]; i++)
+    if (forwards) raise_table(w, &w->reaches[i], cells);
+    else lower_table(w, &w->reaches[i], cells);
+}
+
+/* The fault acts (seen from the end), but brings about nothing that is in focus. Returns
+ * the chance of that. */
+static double act_beside(const struct work *w, size_t f, double *cells)
+{
+  double chance = 1;
+
+  for (size_t i = w->first[f]; i < w->first[f + 1]; i++)
+    if (w->open[w->reaches[i].finding].focus) chance *= w->reaches[i].chance[0];
+    else lower_table(w, &w->reaches[i], cells);
+  return chance;
+}
+
+/* cells = absent * cells + present * (cells after the fault acted). */
+static void mix(const struct work *w, size_t f, double *cells, double *spare, bool forwards)
+{
+  memcpy(spare, cells, w->cells * sizeof *cells);
+  act(w, f, spare, forwards);
+  for (size_t i = 0; i < w->cells; i++) cells[i] = w->absent[f] * cells[i] + w->present[f] * spare[i];
+}
+
+static double dot(const double *a, const double *b, size_t n)
+{
+  double sum = 0;
+
+  for (size_t i = 0; i < n; i++) sum += a[i] * b[i];
+  return sum;
+}
+
+/* Tables before each shared fault are kept at every `every`-th and made again between,
+ * so that memory grows with the root of the number of faults. */
+struct keep { double *tables; size_t every, cells; };
+
+static void forwards_from(const struct work *w, const size_t *shared, size_t from, size_t to,
+                          double *cells, double *spare)
+{
+  for (size_t i = from; i < to; i++) mix(w, shared[i], cells, spare, true);
+}
+
+/* Beliefs of the shared faults, last to first; at the end `back` is the value of each
+ * starting cell. */
+static void walk_back(const struct work *w, const size_t *shared, size_t count, const struct keep *k,
+                      double *back, double total, double *belief, double *blame)
+{
+  double *segment = mem_array(k->every * w->cells, sizeof *segment);
+  double *spare = mem_array(w->cells, sizeof *spare);
+  size_t have = count; /* first index that the segment holds; count: none */
+  double beside = 0;
+
+  for (size_t i = count; i-- > 0;) {
+    size_t from = i / k->every * k->every;
+
+    if (have > from || i == count - 1) {
+      memcpy(segment, k->tables + from / k->every * w->cells, w->cells * sizeof *segment);
+      for (size_t j = from + 1; j <= i; j++) {
+        double *cells = segment + (j - from) * w->cells;
+
+        memcpy(cells, cells - w->cells, w->cells * sizeof *cells);
+        mix(w, shared[j - 1], cells, spare, true);
+      }
+      have = from;
+    }
+    if (blame) {
+      memcpy(spare, back, w->cells * sizeof *spare);
+      beside = act_beside(w, shared[i], spare);
+      beside *= w->present[shared[i]] * dot(segment + (i - from) * w->cells, spare, w->cells) / total;
+    }
+    memcpy(spare, back, w->cells * sizeof *spare);
+    act(w, shared[i], spare, false);
+    belief[shared[i]] = w->present[shared[i]] * dot(segment + (i - from) * w->cells, spare, w->cells) / total;
+    if (blame) blame[shared[i]] = belief[shared[i]] > beside ? belief[shared[i]] - beside : 0;
+    for (size_t c = 0; c < w->cells; c++)
+      back[c] = w->absent[shared[i]] * back[c] + w->present[shared[i]] * spare[c];
+  }
+  free(segment);
+  free(spare);
+}
+
+/* after[g]: chance of the findings when finding o starts at grade g. */
+static void start_values(const struct work *w, size_t o, const double *start, const double *back,
+                         double *after)
+{
+  const struct open_finding *f = &w->open[o];
+
+  for (int g = 0; g < f->grades; g++) after[g] = 0;
+  for (size_t c = 0; c < w->cells; c++) {
+    int g = (int)(c / f->stride % (size_t)f->grades);
+
+    if (f->start[g] > 0) after[g] += start[c] / f->start[g] * back[c];
+  }
+}
+
+/* Belief of the faults folded into one finding. */
+static void unfold(const struct work *w, size_t o, const double *after, double total, double *belief,
+                   double *blame)
+{
+  const struct open_finding *f = &w->open[o];
+
+  for (size_t d = 0; d < w->net->fault_count; d++) {
+    double with = 0, without = 0, before = 0, before_rest = 0;
+
+    if (reach_count(w, d) != 1 || w->reaches[w->first[d]].finding != (int)o) continue;
+    for (int g = 0; g < f->grades; g++) {
+      double rest = f->cdf[g] / folded_cdf(w, d, g);
+      double cdf = rest * below_or_at(w->reaches[w->first[d]].chance, g);
+
+      with += (cdf - before) * after[g];
+      without += (rest - before_rest) * after[g];
+      before = cdf;
+      before_rest = rest;
+    }
+    belief[d] = w->present[d] * with / total;
+    if (!blame || !f->focus) continue;
+    without *= w->present[d] * w->reaches[w->first[d]].chance[0] / total;
+    blame[d] = belief[d] > without ? belief[d] - without : 0;
+  }
+}
+
+static void fold_back(const struct work *w, const double *back, double total, double *belief,
+                      double *blame)
+{
+  double *start = mem_array(w->cells, sizeof *start);
+  double after[NET_MAX_GRADES];
+
+  fill_table(w, start, false);
+  for (size_t o = 0; o < w->open_count; o++) {
+    start_values(w, o, start, back, after);
+    unfold(w, o, after, total, belief, blame);
+  }
+  free(start);
+}
+
+static size_t root(size_t n)
+{
+  size_t r = 1;
+
+  while (r * r < n) r++;
+  return r;
+}
+
+/* Runs the programme; belief and blame may be NULL. */
+static bool run(struct work *w, double *belief, double *blame)
+{
+  size_t n = w->net->fault_count, count = 0;
+  size_t *shared = mem_array(n ? n : 1, sizeof *shared);
+  double *cells = mem_array(w->cells, sizeof *cells), *spare = mem_array(w->cells, sizeof *spare);
+  double *seen = mem_array(w->cells, sizeof *seen), total;
+  struct keep k = {.cells = w->cells};
+
+  for (size_t f = 0; f < n && blame; f++) blame[f] = 0;
+  for (size_t f = 0; f < n; f++)
+    if (reach_count(w, f) > 1) shared[count++] = f;
+    else if (reach_count(w, f) == 0 && belief) belief[f] = w->present[f];
+  fold(w);
+  fill_table(w, cells, false);
+  fill_table(w, seen, true);
+  k.every = root(count ? count : 1);
+  k.tables = mem_array(((count ? count : 1) / k.every + 1) * w->cells, sizeof *k.tables);
+  for (size_t i = 0; i < count; i += k.every) {
+    memcpy(k.tables + i / k.every * w->cells, cells, w->cells * sizeof *cells);
+    forwards_from(w, shared, i, i + k.every < count ? i + k.every : count, cells, spare);
+  }
+  total = dot(cells, seen, w->cells);
+  take_log(w, total);
+  if (w->possible && belief) {
+    walk_back(w, shared, count, &k, seen, total, belief, blame);
+    fold_back(w, seen, total, belief, blame);
+  }
+  free(shared);
+  free(cells);
+  free(spare);
+  free(seen);
+  free(k.tables);
+  return w->possible;
+}
+
+bool net_solve(const struct net *net, double *belief, double *blame, double *log_chance)
+{
+  struct work w;
+  bool good = begin(&w, net) && run(&w, belief, blame);
+
+  if (log_chance) *log_chance = w.log_chance;
+  finish(&w);
+  return good;
+}
+
+/* ---- by the definition --------------------------------------------------------------- */
+
+static const struct net_link *link_of(const struct net_finding *f, int fault)
+{
+  for (size_t i = 0; i < f->link_count; i++)
+    if (f->links[i].fault == fault) return &f->links[i];
+  return NULL;
+}
+
+void net_grade_chances(const struct net_finding *f, const int *set, size_t count, double *out)
+{
+  double before = 0;
+
+  for (int g = 0; g < f->grades; g++) {
+    double cdf = below_or_at(f->leak, g);
+
+    for (size_t i = 0; i < count; i++) {
+      const struct net_link *l = link_of(f, set[i]);
+
+      if (l) cdf *= below_or_at(l->chance, g);
+    }
+    out[g] = cdf - before;
+    before = cdf;
+  }
+}
+
+static double finding_chance(const struct net_finding *f, const int *set, size_t count)
+{
+  double grades[NET_MAX_GRADES], sum = 0;
+
+  if (f->soft_sound > 0) {
+    sum = 1 - f->soft_sound * (1 - f->leak[0]);
+    for (size_t i = 0; i < count; i++) {
+      const struct net_link *l = link_of(f, set[i]);
+
+      if (l) sum *= 1 - f->soft_sound * (1 - l->chance[0]);
+    }
+    return sum;
+  }
+  net_grade_chances(f, set, count, grades);
+  for (int g = 0; g < f->grades; g++) sum += f->seen[g] * grades[g];
+  return sum;
+}
+
+double net_log_joint(const struct net *net, const int *set, size_t count)
+{
+  double sum = 0;
+
+  for (size_t f = 0; f < net->fault_count; f++) sum += log(1 - net->prior[f]);
+  for (size_t i = 0; i < count; i++) {
+    double bias = net->bias ? net->bias[set[i]] : 1;
+
+    sum += log(net->prior[set[i]] * bias) - log(1 - net->prior[set[i]]);
+  }
+  for (size_t i = 0; i < net->finding_count; i++)
+    sum += log(finding_chance(&net->findings[i], set, count));
+  return sum;
+}
