@@ -1,0 +1,308 @@
+/* assess.c - see assess.h. */
+#include "assess/assess.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/mem.h"
+
+struct assessor { const struct knowledge *k; struct engine *engine; };
+
+int assessor_open(const struct knowledge *k, struct assessor **out, struct err *e)
+{
+  struct assessor *a = mem_new(sizeof *a);
+  int status = engine_open(k, NULL, &a->engine, e);
+
+  a->k = k;
+  if (status) free(a);
+  else *out = a;
+  return status;
+}
+
+void assessor_close(struct assessor *a)
+{
+  if (!a) return;
+  engine_close(a->engine);
+  free(a);
+}
+
+/* ---- what the results mean ------------------------------------------------------------ */
+
+static const struct case_card *card_of(const struct bench_case *c, int check)
+{
+  for (size_t i = 0; i < c->card_count; i++)
+    if (c->cards[i].check == check) return &c->cards[i];
+  return NULL;
+}
+
+/* The result a reading falls on most, and how far it is to be believed. */
+static bool judge(const struct knowledge *k, const struct bench_case *c, const struct case_result *r,
+                  const struct conclusions *drawn, struct engine_finding *out)
+{
+  int by = conclusion_find(drawn, JUDGE_BY, r->check, 0);
+  double share[NET_MAX_GRADES];
+
+  if (by < 0) return false;
+  reading_shares(k, r->check, drawn->items[by].b, card_of(c, r->check), r->value, share);
+  *out = (struct engine_finding){r->check, 0, 0};
+  for (size_t g = 1; g < k->checks[r->check].results.count; g++)
+    if (share[g] > share[out->result]) out->result = (int)g;
+  out->sure = share[out->result] * r->sure;
+  return true;
+}
+
+static size_t list_findings(const struct knowledge *k, const struct bench_case *c,
+                            const struct conclusions *drawn, struct engine_finding *out)
+{
+  size_t n = 0;
+
+  for (size_t i = 0; i < c->result_count; i++) {
+    const struct case_result *r = &c->results[i];
+
+    if (r->sure <= 0) continue;
+    if (r->result >= 0) out[n++] = (struct engine_finding){r->check, r->result, r->sure};
+    else if (judge(k, c, r, drawn, &out[n])) n++;
+  }
+  return n;
+}
+
+/* First pass: by what are readings judged? Second: what follows from all results? */
+static int reason(struct assessor *a, const struct bench_case *c, struct engine_finding *findings,
+                  size_t *count, struct conclusions *drawn, struct err *e)
+{
+  bool readings = false;
+  int status;
+
+  for (size_t i = 0; i < c->result_count; i++) readings = readings || c->results[i].result < 0;
+  if (readings) {
+    /* findings of plain results stay told, so that this pass changes little */
+    *count = list_findings(a->k, c, drawn, findings);
+    status = engine_tell(a->engine, c, findings, *count, NULL, 0, e);
+    if (status == 0) status = engine_run(a->engine, drawn, e);
+    if (status) return status;
+  }
+  *count = list_findings(a->k, c, drawn, findings);
+  status = engine_tell(a->engine, c, findings, *count, NULL, 0, e);
+  return status ? status : engine_run(a->engine, drawn, e);
+}
+
+/* ---- weighing ------------------------------------------------------------------------- */
+
+/* Is this place a fault that counts as something broken? Use is not; not listed is. */
+static bool is_broken(const struct casenet *n, size_t place)
+{
+  int f = n->fault_of[place];
+
+  return f < 0 || strcmp(n->k->faults[f].sort, "use") != 0;
+}
+
+static bool is_unsound(const struct net_finding *f)
+{
+  return f->soft_sound <= 0 && (f->seen[0] < 0.999 || f->focus);
+}
+
+/* The chance that everything unsound came about without any broken part: broken parts
+ * may be there, but each is then held to have brought about none of it. */
+static double chance_sound(struct casenet *n, const struct net *net, double log_chance)
+{
+  struct net_finding *view = mem_array(net->finding_count ? net->finding_count : 1, sizeof *view);
+  double *bias = mem_array(n->count, sizeof *bias), log_sound;
+  struct arena arena = {0};
+  struct net without = *net;
+  bool good;
+
+  memcpy(bias, net->bias, n->count * sizeof *bias);
+  for (size_t i = 0; i < net->finding_count; i++) {
+    struct net_link *links;
+
+    view[i] = net->findings[i];
+    if (!is_unsound(&view[i])) continue;
+    links = arena_array(&arena, view[i].link_count, sizeof *links);
+    view[i].links = links;
+    view[i].link_count = 0;
+    for (size_t j = 0; j < net->findings[i].link_count; j++) {
+      const struct net_link *l = &net->findings[i].links[j];
+
+      if (is_broken(n, (size_t)l->fault)) bias[l->fault] *= l->chance[0];
+      else links[view[i].link_count++] = *l;
+    }
+  }
+  without.bias = bias;
+  without.findings = view;
+  good = net_solve(&without, NULL, NULL, &log_sound);
+  arena_free(&arena);
+  free(view);
+  free(bias);
+  return good ? exp(log_sound - log_chance) : 0;
+}
+
+/* 1 - P(none) - P(exactly one), from the definition. */
+static double chance_two(const struct casenet *n, const struct net *net, double log_chance)
+{
+  double rest = 1 - exp(net_log_joint(net, NULL, 0) - log_chance);
+
+  for (size_t f = 0; f < n->count; f++) {
+    int set[1] = {(int)f};
+
+    if (net->prior[f] > 0) rest -= exp(net_log_joint(net, set, 1) - log_chance);
+  }
+  return rest > 0 ? rest : 0;
+}
+
+static int by_blame(const void *x, const void *y)
+{
+  const struct ranked *a = x, *b = y;
+
+  if (a->blame != b->blame) return a->blame > b->blame ? -1 : 1;
+  if (a->belief != b->belief) return a->belief > b->belief ? -1 : 1;
+  return a->fault - b->fault;
+}
+
+/* Without a complaint everything unsound is in focus. */
+static void set_focus(struct casenet *n)
+{
+  bool complaint = false;
+
+  for (size_t i = 0; i < n->evidence_count; i++) complaint = complaint || n->evidence[i].kind == EVIDENCE_COMPLAINT;
+  for (size_t i = 0; i < n->evidence_count && !complaint; i++) n->findings[i].focus = true;
+}
+
+static int weigh(struct assessment *out, const struct knowledge *k, const struct bench_case *c,
+                 struct err *e)
+{
+  double *blame;
+  struct net net;
+
+  casenet_build(&out->net, k, c, &out->drawn);
+  set_focus(&out->net);
+  net = casenet_view(&out->net, out->net.evidence_count);
+  out->belief = mem_array(out->net.count, sizeof *out->belief);
+  out->ranking = mem_array(out->net.count, sizeof *out->ranking);
+  blame = mem_array(out->net.count, sizeof *blame);
+  if (!net_solve(&net, out->belief, blame, &out->log_chance)) {
+    free(blame);
+    return err_set(e, EX_DATAERR, NULL, 0,
+                   "more than about 20 unsound results are too many to weigh exactly. Mark those you "
+                   "trust least as \"don't know\".");
+  }
+  out->ranking_count = out->net.count;
+  for (size_t i = 0; i < out->net.count; i++)
+    out->ranking[i] = (struct ranked){out->net.fault_of[i], out->belief[i], blame[i]};
+  qsort(out->ranking, out->ranking_count, sizeof *out->ranking, by_blame);
+  out->sound = chance_sound(&out->net, &net, out->log_chance);
+  out->two_or_more = chance_two(&out->net, &net, out->log_chance);
+  free(blame);
+  return 0;
+}
+
+/* ---- what to do ----------------------------------------------------------------------- */
+
+static bool must_ask_first(const struct assessment *a, int fault)
+{
+  for (size_t i = 0; i < a->plan.count; i++)
+    if (a->plan.steps[i].ask_first >= 0) {
+      int at = conclusion_find(&a->drawn, ASK_FIRST, a->plan.steps[i].check, 0);
+
+      for (; at >= 0; at = conclusion_find(&a->drawn, ASK_FIRST, a->plan.steps[i].check, (size_t)at + 1))
+        if (a->drawn.items[at].b == fault) return true;
+    }
+  return false;
+}
+
+static enum disposition decide(const struct assessment *a, const struct knowledge *k,
+                               const struct bench_case *c)
+{
+  const struct ranked *top = &a->ranking[0];
+  double repair_at = knowledge_setting(k, "repair-at", 0.8);
+
+  if (a->hand_over >= 0) return DISPOSITION_HAND_OVER;
+  if (c->result_count == 0) return DISPOSITION_KEEP_LOOKING;
+  if (a->sound >= knowledge_setting(k, "sound-at", 0.6)) return DISPOSITION_NOTHING_BROKEN;
+  if (top->fault >= 0 && top->blame >= repair_at && !must_ask_first(a, top->fault)) return DISPOSITION_REPAIR;
+  return DISPOSITION_KEEP_LOOKING;
+}
+
+/* The rules hear what is believed, and may advise, warn or hand over. */
+static int tell_beliefs(struct assessor *a, const struct bench_case *c, struct assessment *out,
+                        const struct engine_finding *findings, size_t count, struct err *e)
+{
+  struct engine_belief *beliefs = mem_array(out->net.count, sizeof *beliefs);
+  double from = knowledge_setting(a->k, "show-belief", 0.02);
+  size_t n = 0;
+  int status;
+
+  for (size_t i = 0; i < out->ranking_count; i++)
+    if (out->ranking[i].fault >= 0 && out->ranking[i].blame >= from)
+      beliefs[n++] = (struct engine_belief){out->ranking[i].fault, out->ranking[i].blame};
+  status = engine_tell(a->engine, c, findings, count, beliefs, n, e);
+  if (status == 0) status = engine_run(a->engine, &out->drawn, e);
+  free(beliefs);
+  return status;
+}
+
+int assess_case(struct assessor *a, const struct bench_case *c, struct assessment *out, struct err *e)
+{
+  struct engine_finding *findings = mem_array(c->result_count + 1, sizeof *findings);
+  size_t count = 0;
+  int status;
+
+  *out = (struct assessment){.hand_over = -1};
+  status = reason(a, c, findings, &count, &out->drawn, e);
+  if (status == 0) status = weigh(out, a->k, c, e);
+  if (status == 0) status = tell_beliefs(a, c, out, findings, count, e);
+  if (status == 0) {
+    for (size_t i = 0; i < out->drawn.count && out->hand_over < 0; i++)
+      if (out->drawn.items[i].kind == HAND_OVER) out->hand_over = (int)i;
+    next_plan(&out->net, c, &out->drawn, out->belief, &out->plan);
+    out->disposition = decide(out, a->k, c);
+  } else {
+    assessment_free(out);
+  }
+  free(findings);
+  return status;
+}
+
+void assessment_free(struct assessment *a)
+{
+  conclusions_free(&a->drawn);
+  casenet_free(&a->net);
+  next_free(&a->plan);
+  free(a->ranking);
+  free(a->belief);
+  *a = (struct assessment){.hand_over = -1};
+}
+
+static double odds_db(double p)
+{
+  double floor = 1e-12;
+
+  if (p < floor) p = floor;
+  if (p > 1 - floor) p = 1 - floor;
+  return 10 * log10(p / (1 - p));
+}
+
+double *assess_odds(struct assessment *a)
+{
+  size_t places = a->net.count, rows = a->net.evidence_count + 1;
+  double *odds = mem_array(rows * places, sizeof *odds);
+
+  for (size_t i = 0; i < rows; i++) {
+    struct net net = casenet_view(&a->net, i);
+    double *row = odds + i * places;
+
+    if (!net_solve(&net, row, NULL, NULL)) {
+      free(odds);
+      return NULL;
+    }
+    for (size_t p = 0; p < places; p++) row[p] = odds_db(row[p]);
+  }
+  return odds;
+}
+
+const char *disposition_name(enum disposition d)
+{
+  static const char *const names[] = {"keep-looking", "repair", "nothing-broken", "hand-over"};
+
+  return names[d];
+}

@@ -1,0 +1,61 @@
+/* commands.h - the one list of commands, options, statuses and variables.
+ *
+ * The parser, --help, the man page and the completion are all made from it. */
+#ifndef CLI_COMMANDS_H
+#define CLI_COMMANDS_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "base/err.h"
+
+/* What was typed after the command. */
+struct args {
+  const struct command *command;
+  const char *positional[4];
+  int positional_count;
+  bool json, help, version, new_job;
+};
+
+struct option {
+  const char *name;     /* "--json" */
+  const char *help;
+  size_t offset;        /* of its bool in struct args */
+};
+
+struct command {
+  const char *name;     /* "" is what runs when no command is given */
+  const char *operands; /* as shown, "CASE.json" */
+  const char *words;    /* words the operand can be, for completion, or "" ; "@file" */
+  int least, most;      /* operands */
+  const char *help;     /* one line */
+  const char *more;     /* a paragraph or two */
+  const struct option *options;
+  int (*run)(const struct args *args, struct err *e);
+};
+
+const struct command *commands_all(size_t *count);
+const struct option *commands_global(size_t *count);
+
+/* Parses argv into *args. EX_USAGE with the nearest word when something is not known. */
+int commands_parse(int argc, char **argv, struct args *args, struct err *e);
+
+/* The commands themselves. Each prints to standard output and returns an exit status. */
+int run_bench(const struct args *args, struct err *e);
+int run_assess(const struct args *args, struct err *e);
+int run_list(const struct args *args, struct err *e);
+int run_show(const struct args *args, struct err *e);
+int run_vet(const struct args *args, struct err *e);
+int run_print(const struct args *args, struct err *e);
+
+/* Texts made from the table. */
+void help_print(const struct command *c); /* NULL: the whole program */
+void help_man(void);
+void help_completion(void);
+
+/* Exit statuses and environment variables, for help and man. */
+struct pair { const char *name, *what; };
+const struct pair *commands_statuses(size_t *count);
+const struct pair *commands_variables(size_t *count);
+
+#endif

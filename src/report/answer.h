@@ -1,0 +1,32 @@
+/* answer.h - an assessment, told to a person or to a program. */
+#ifndef REPORT_ANSWER_H
+#define REPORT_ANSWER_H
+
+#include "assess/assess.h"
+#include "base/buf.h"
+#include "json/json.h"
+
+/* The version of the JSON answer (docs/schema/answer-1.json). */
+#define ANSWER_VERSION "answer-1"
+
+/* The whole answer as JSON. The caller frees. */
+struct json *answer_json(const struct knowledge *k, const struct bench_case *c, struct assessment *a);
+
+/* The whole answer in words, at most `width` columns. */
+void answer_text(struct buf *out, const struct knowledge *k, const struct bench_case *c,
+                 struct assessment *a, int width);
+
+/* Pieces of it, for the conversation. */
+void answer_ranking(struct buf *out, const struct knowledge *k, const struct assessment *a, size_t most);
+void answer_why(struct buf *out, const struct knowledge *k, const struct bench_case *c,
+                struct assessment *a, int fault, int width); /* fault -1: not listed */
+void answer_notes(struct buf *out, const struct knowledge *k, const struct assessment *a, int width);
+void answer_check(struct buf *out, const struct knowledge *k, const struct assessment *a,
+                  const struct next_step *s, int width); /* cautions, then how to do it */
+void answer_repair(struct buf *out, const struct knowledge *k, int fault, int width);
+void answer_result(struct buf *out, const struct knowledge *k, const struct case_result *r); /* in short */
+
+/* "published (source, place)", "common practice", ... */
+void answer_basis(struct buf *out, const struct knowledge *k, const struct origin *o);
+
+#endif

@@ -1,0 +1,326 @@
+/* answer_text.c - the answer in words; see answer.h. */
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/text.h"
+#include "report/answer.h"
+#include "report/parts.h"
+#include "units/parse.h"
+
+void answer_basis(struct buf *out, const struct knowledge *k, const struct origin *o)
+{
+  buf_add(out, basis_name(o->basis));
+  if (o->source >= 0) buf_addf(out, ": %s", k->sources[o->source].title);
+  if (o->place) buf_addf(out, ", %s", o->place);
+}
+
+/* "about 1 in 3", never more exact than the estimates behind it. */
+static void chance_words(struct buf *out, double p)
+{
+  if (p >= 0.995) buf_add(out, "over 99 %");
+  else if (p < 0.01) buf_add(out, "under 1 %");
+  else buf_addf(out, "%.0f %%", 100 * p);
+}
+
+void answer_ranking(struct buf *out, const struct knowledge *k, const struct assessment *a, size_t most)
+{
+  size_t shown = part_shown(k, a, most);
+
+  for (size_t i = 0; i < shown; i++) {
+    const struct ranked *r = &a->ranking[i];
+
+    buf_addf(out, "  %zu. %-46.46s ", i + 1, part_fault_name(k, r->fault));
+    chance_words(out, r->blame);
+    buf_add(out, "\n");
+  }
+}
+
+static void bullet(struct buf *out, const char *text, int width, const char *first, const char *rest)
+{
+  struct buf b = {0};
+
+  text_wrap(&b, text, width, first, rest);
+  buf_addf(out, "%s\n", buf_text(&b));
+  buf_free(&b);
+}
+
+static void list(struct buf *out, const char *title, const struct texts *t, int width)
+{
+  struct buf b = {0};
+
+  if (t->count == 0) return;
+  for (size_t i = 0; i < t->count; i++) buf_addf(&b, "%s%s", i ? "; " : "", t->items[i]);
+  bullet(out, buf_text(&b), width, title, "         ");
+  buf_free(&b);
+}
+
+static void steps(struct buf *out, const struct texts *t, int width)
+{
+  for (size_t i = 0; i < t->count; i++) {
+    char number[32];
+
+    snprintf(number, sizeof number, "  %2zu. ", i + 1);
+    bullet(out, t->items[i], width, number, "      ");
+  }
+}
+
+static void cautions(struct buf *out, const struct knowledge *k, const int *ids, size_t count, int width)
+{
+  for (size_t i = 0; i < count; i++) {
+    const struct caution *c = &k->cautions[ids[i]];
+    struct buf b = {0};
+
+    buf_addf(&b, "%s [%s]", c->text, c->defer_to);
+    bullet(out, buf_text(&b), width, "  CAUTION: ", "           ");
+    buf_free(&b);
+  }
+}
+
+static void cautions_of(struct buf *out, const struct knowledge *k, const struct refs *own,
+                        const struct refs *off, int width)
+{
+  int *ids = mem_array(k->caution_count + 1, sizeof *ids);
+  size_t count = 0;
+
+  part_add_cautions(k, own, off, ids, &count);
+  cautions(out, k, ids, count, width);
+  free(ids);
+}
+
+static void covers(struct buf *out, const struct knowledge *k, const struct refs *off, int width)
+{
+  int *order = mem_array(k->cover_count + 1, sizeof *order);
+  size_t count = part_covers(k, off, order);
+  struct buf b = {0};
+
+  for (size_t i = 0; i < count; i++) buf_addf(&b, "%s%s", i ? ", then " : "", k->covers[order[i]].name);
+  if (count) bullet(out, buf_text(&b), width, "  off:   ", "         ");
+  buf_free(&b);
+  free(order);
+}
+
+void answer_check(struct buf *out, const struct knowledge *k, const struct assessment *a,
+                  const struct next_step *s, int width)
+{
+  const struct check *c = &k->checks[s->check];
+
+  cautions_of(out, k, &c->cautions, &c->off, width);
+  covers(out, k, &c->off, width);
+  list(out, "  tools: ", &c->tools, width);
+  steps(out, &c->steps, width);
+  list(out, "  beware: ", &c->mistakes, width);
+  if (*c->destroys) bullet(out, c->destroys, width, "  may not survive: ", "         ");
+  for (int i = 0; i < s->outcome_count; i++) {
+    const struct next_outcome *o = &s->outcomes[i];
+    struct buf b = {0};
+
+    buf_addf(&b, "%s (", c->labels.items[o->result]);
+    chance_words(&b, o->chance);
+    buf_addf(&b, "): %s Then first: %s.", c->means.items[o->result], part_fault_name(k, o->fault));
+    bullet(out, buf_text(&b), width, "  if ", "     ");
+    buf_free(&b);
+  }
+  if (s->ask_first >= 0) bullet(out, k->rules[s->ask_first].reason, width, "  first, because: ", "     ");
+  (void)a;
+}
+
+void answer_repair(struct buf *out, const struct knowledge *k, int fault, int width)
+{
+  const struct fault *f = &k->faults[fault];
+  const struct repair *r = &k->repairs[f->repair];
+
+  buf_addf(out, "Repair: %s (about %.0f minutes)\n", r->name, r->minutes);
+  cautions_of(out, k, &r->cautions, &r->off, width);
+  covers(out, k, &r->off, width);
+  list(out, "  parts: ", &r->parts, width);
+  list(out, "  also:  ", &r->consumables, width);
+  list(out, "  tools: ", &r->tools, width);
+  steps(out, &r->steps, width);
+  if (*r->reuse) bullet(out, r->reuse, width, "  reuse: ", "         ");
+  bullet(out, f->proof, width, "  proof: ", "         ");
+}
+
+void answer_result(struct buf *out, const struct knowledge *k, const struct case_result *r)
+{
+  const struct check *c = &k->checks[r->check];
+  char text[64];
+
+  if (r->sure <= 0) buf_addf(out, "%s: don't know", c->name);
+  else if (r->result >= 0) buf_addf(out, "%s: %s", c->name, c->labels.items[r->result]);
+  else {
+    amount_format(r->value * c->unit->factor + c->unit->offset, c->unit, text, sizeof text);
+    buf_addf(out, "%s: %s", c->name, text);
+  }
+  if (r->sure > 0 && r->sure < 0.999) buf_add(out, " (not quite sure)");
+}
+
+/* ---- why ------------------------------------------------------------------------------ */
+
+static void why_line(struct buf *out, const struct knowledge *k, const struct evidence *e, int fault,
+                     double db, int width)
+{
+  const struct sign *s = part_sign(k, e, fault);
+  struct buf what = {0}, line = {0};
+  char weight[32];
+
+  part_evidence(&what, k, e);
+  snprintf(weight, sizeof weight, "%+6.1f db  ", fabs(db) < 0.05 ? 0.0 : db);
+  buf_add(&line, buf_text(&what));
+  if (e->kind != EVIDENCE_COMPLAINT && e->sure < 0.999) buf_addf(&line, " (counts %.0f %%)", 100 * e->sure);
+  if (e->rule >= 0 && e->kind != EVIDENCE_RESULT) {
+    buf_addf(&line, ". Rule %s: %s (", k->rules[e->rule].id, k->rules[e->rule].reason);
+    answer_basis(&line, k, &k->rules[e->rule].origin);
+    buf_add(&line, ")");
+  } else if (s && s->result == e->result) {
+    buf_addf(&line, ". It shows so in %.0f of 100 such cases%s%s (", 100 * s->chance, *s->why ? ": " : "", s->why);
+    answer_basis(&line, k, &s->origin);
+    buf_add(&line, ")");
+  }
+  if (e->weakened_by >= 0) buf_addf(&line, ". Counts less: %s", k->rules[e->weakened_by].reason);
+  bullet(out, buf_text(&line), width, weight, "           ");
+  buf_free(&what);
+  buf_free(&line);
+}
+
+static void why_unexplained(struct buf *out, const struct knowledge *k, const struct assessment *a,
+                            int fault, int width)
+{
+  struct buf b = {0};
+
+  for (size_t i = 0; i < a->net.evidence_count; i++)
+    if (part_unexplained(k, &a->net.evidence[i], fault)) {
+      if (b.len) buf_add(&b, "; ");
+      part_evidence(&b, k, &a->net.evidence[i]);
+    }
+  if (b.len) bullet(out, buf_text(&b), width, "It leaves unexplained: ", "  ");
+  buf_free(&b);
+}
+
+static void why_change(struct buf *out, const struct knowledge *k, const struct assessment *a, int width)
+{
+  size_t said = 0;
+
+  for (size_t i = 0; i < a->plan.count && said < 3; i++)
+    for (int o = 0; o < a->plan.steps[i].outcome_count; o++) {
+      const struct next_outcome *n = &a->plan.steps[i].outcomes[o];
+      const struct check *c = &k->checks[a->plan.steps[i].check];
+      struct buf b = {0};
+
+      if (n->fault == a->ranking[0].fault || n->chance < 0.02) continue;
+      buf_addf(&b, "%s: %s would put \"%s\" first", c->name, c->labels.items[n->result], part_fault_name(k, n->fault));
+      bullet(out, buf_text(&b), width, said ? "  " : "What would change the ranking:\n  ", "    ");
+      buf_free(&b);
+      said++;
+      break;
+    }
+}
+
+void answer_why(struct buf *out, const struct knowledge *k, const struct bench_case *c,
+                struct assessment *a, int fault, int width)
+{
+  size_t places = a->net.count, n = a->net.evidence_count;
+  size_t p = fault >= 0 && a->net.place_of[fault] >= 0 ? (size_t)a->net.place_of[fault] : places - 1;
+  double *odds = assess_odds(a);
+
+  (void)c;
+  if (fault >= 0 && a->net.place_of[fault] < 0) {
+    int r = conclusion_find(&a->drawn, RULES_OUT_FAULT, fault, 0);
+
+    buf_addf(out, "%s cannot be: %s\n", k->faults[fault].name,
+             r >= 0 && a->drawn.items[r].rule >= 0 ? k->rules[a->drawn.items[r].rule].reason
+                                                   : "this machine has not got the part.");
+  } else if (odds) {
+    buf_addf(out, "%s\n", part_fault_name(k, fault));
+    if (fault >= 0) bullet(out, k->faults[fault].is, width, "  ", "  ");
+    buf_addf(out, "%+6.1f db  to begin with: the base rate for this machine (estimate)\n", odds[p]);
+    for (size_t i = 0; i < n; i++)
+      why_line(out, k, &a->net.evidence[i], fault, odds[(i + 1) * places + p] - odds[i * places + p], width);
+    buf_addf(out, "%+6.1f db  in all: the chance that it is there is ", odds[n * places + p]);
+    chance_words(out, a->belief[p]);
+    buf_add(out, "\n");
+    why_unexplained(out, k, a, fault, width);
+    why_change(out, k, a, width);
+  }
+  free(odds);
+}
+
+/* ---- notes ---------------------------------------------------------------------------- */
+
+static void note(struct buf *out, const struct knowledge *k, const char *title, const char *subject, int rule,
+                 int width)
+{
+  struct buf b = {0};
+
+  buf_addf(&b, "%s%s%s", title, subject, *subject ? ": " : "");
+  if (rule >= 0) buf_add(&b, k->rules[rule].reason);
+  bullet(out, buf_text(&b), width, "! ", "  ");
+  buf_free(&b);
+}
+
+static const char *person(const char *word)
+{
+  static const struct { const char *word, *name; } names[] = {
+      {"licensed-electrician", "a licensed electrician"}, {"licensed-gas-fitter", "a licensed gas fitter"},
+      {"engine-machinist", "an engine machinist"},        {"makers-workshop", "the maker's workshop"},
+      {"doctor-now", "a doctor, now"},                    {"scrap-decision", "the owner: is it worth it?"}};
+
+  for (size_t i = 0; i < sizeof names / sizeof names[0]; i++)
+    if (strcmp(names[i].word, word) == 0) return names[i].name;
+  return word;
+}
+
+void answer_notes(struct buf *out, const struct knowledge *k, const struct assessment *a, int width)
+{
+  for (size_t i = 0; i < a->drawn.count; i++) {
+    const struct conclusion *d = &a->drawn.items[i];
+    struct buf b = {0};
+
+    if (d->kind == HAND_OVER) note(out, k, "Hand over to ", person(d->word), d->rule, width);
+    if (d->kind == CLASH) {
+      buf_addf(&b, "%s and %s", k->checks[d->a].name, k->checks[d->b].name);
+      note(out, k, "Do not agree: ", buf_text(&b), d->rule, width);
+    }
+    if (d->kind == WARN) {
+      buf_addf(&b, "%s", k->cautions[d->a].text);
+      bullet(out, buf_text(&b), width, "! CAUTION: ", "  ");
+    }
+    if (d->kind == ADVISE) note(out, k, "", "", d->rule, width);
+    buf_free(&b);
+  }
+}
+
+static const char *verdict(enum disposition d)
+{
+  switch (d) {
+  case DISPOSITION_REPAIR: return "Repair the first cause.";
+  case DISPOSITION_NOTHING_BROKEN: return "Nothing points to a broken part: look at how it is used or set.";
+  case DISPOSITION_HAND_OVER: return "Stop here and hand over.";
+  case DISPOSITION_KEEP_LOOKING: break;
+  }
+  return "Keep looking.";
+}
+
+void answer_text(struct buf *out, const struct knowledge *k, const struct bench_case *c,
+                 struct assessment *a, int width)
+{
+  buf_add(out, "Most likely behind it:\n");
+  answer_ranking(out, k, a, 6);
+  buf_add(out, "  nothing broken: ");
+  chance_words(out, a->sound);
+  buf_add(out, "\n\n");
+  answer_notes(out, k, a, width);
+  buf_addf(out, "%s\n\n", verdict(a->disposition));
+  answer_why(out, k, c, a, a->ranking[0].fault, width);
+  buf_add(out, "\n");
+  if (a->disposition == DISPOSITION_REPAIR) answer_repair(out, k, a->ranking[0].fault, width);
+  else if (a->plan.count) {
+    const struct next_step *s = &a->plan.steps[0];
+
+    buf_addf(out, "Next: %s (%.0f min, saves about %.0f min)\n", k->checks[s->check].ask, s->minutes, s->saving);
+    answer_check(out, k, a, s, width);
+  } else {
+    buf_add(out, "No check is worth its minutes now.\n");
+  }
+}

@@ -1,0 +1,119 @@
+/* parts.c - see parts.h. */
+#include "report/parts.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+const char *part_fault_name(const struct knowledge *k, int fault)
+{
+  if (fault >= 0) return k->faults[fault].name;
+  return fault == NEXT_NOT_LISTED ? "something not listed" : "nothing broken";
+}
+
+const char *part_fault_id(const struct knowledge *k, int fault)
+{
+  if (fault >= 0) return k->faults[fault].id;
+  return fault == NEXT_NOT_LISTED ? "not-listed" : "nothing-broken";
+}
+
+void part_evidence(struct buf *out, const struct knowledge *k, const struct evidence *e)
+{
+  switch (e->kind) {
+  case EVIDENCE_COMPLAINT: buf_addf(out, "complaint: %s", k->complaints[e->subject].name); break;
+  case EVIDENCE_SPEAKS: buf_addf(out, "taken together (%s)", k->rules[e->rule].id); break;
+  case EVIDENCE_RESULT:
+    buf_addf(out, "%s: %s", k->checks[e->subject].name, k->checks[e->subject].labels.items[e->result]);
+    break;
+  case EVIDENCE_IMPLIED:
+    buf_addf(out, "%s: so most likely %s", k->checks[e->subject].name,
+             k->checks[e->subject].labels.items[e->result]);
+    break;
+  }
+}
+
+const struct sign *part_sign(const struct knowledge *k, const struct evidence *e, int fault)
+{
+  const struct sign *best = NULL;
+  size_t first, last;
+
+  if (fault < 0 || e->kind == EVIDENCE_SPEAKS) return NULL;
+  if (e->kind == EVIDENCE_COMPLAINT) knowledge_signs_of_complaint(k, e->subject, &first, &last);
+  else knowledge_signs_of_check(k, e->subject, &first, &last);
+  for (size_t i = first; i < last; i++)
+    if (k->signs[i].fault == fault && (k->signs[i].result == e->result || (!best && e->result == 0)))
+      best = &k->signs[i];
+  return best;
+}
+
+bool part_unexplained(const struct knowledge *k, const struct evidence *e, int fault)
+{
+  if (e->kind == EVIDENCE_SPEAKS || e->kind == EVIDENCE_IMPLIED || e->result == 0 || fault < 0) return false;
+  return part_sign(k, e, fault) == NULL;
+}
+
+size_t part_shown(const struct knowledge *k, const struct assessment *a, size_t most)
+{
+  double from = knowledge_setting(k, "show-belief", 0.02);
+  size_t n = 0;
+
+  while (n < a->ranking_count && n < most && (n < 3 || a->ranking[n].blame >= from)) n++;
+  return n;
+}
+
+size_t part_covers(const struct knowledge *k, const struct refs *off, int *order)
+{
+  size_t count = 0;
+
+  for (size_t i = 0; i < off->count; i++) {
+    int chain[32];
+    size_t depth = 0;
+
+    for (int c = off->at[i]; c >= 0 && depth < 32; c = k->covers[c].under) chain[depth++] = c;
+    while (depth > 0) {
+      int c = chain[--depth];
+      size_t j = 0;
+
+      while (j < count && order[j] != c) j++;
+      if (j == count) order[count++] = c;
+    }
+  }
+  return count;
+}
+
+static void add_caution(int *ids, size_t *count, int caution)
+{
+  for (size_t i = 0; i < *count; i++)
+    if (ids[i] == caution) return;
+  ids[(*count)++] = caution;
+}
+
+void part_add_cautions(const struct knowledge *k, const struct refs *own, const struct refs *off, int *ids,
+                       size_t *count)
+{
+  int *order = mem_array(k->cover_count + 1, sizeof *order);
+  size_t covers = part_covers(k, off, order);
+
+  for (size_t i = 0; i < own->count; i++) add_caution(ids, count, own->at[i]);
+  for (size_t i = 0; i < covers; i++)
+    for (size_t j = 0; j < k->covers[order[i]].cautions.count; j++)
+      add_caution(ids, count, k->covers[order[i]].cautions.at[j]);
+  free(order);
+}
+
+size_t part_cautions(const struct knowledge *k, const struct assessment *a, int *ids)
+{
+  size_t count = 0;
+
+  for (size_t i = 0; i < a->drawn.count; i++)
+    if (a->drawn.items[i].kind == WARN) add_caution(ids, &count, a->drawn.items[i].a);
+  if (a->disposition == DISPOSITION_REPAIR && a->ranking[0].fault >= 0) {
+    const struct repair *r = &k->repairs[k->faults[a->ranking[0].fault].repair];
+
+    part_add_cautions(k, &r->cautions, &r->off, ids, &count);
+  } else if (a->plan.count > 0) {
+    const struct check *c = &k->checks[a->plan.steps[0].check];
+
+    part_add_cautions(k, &c->cautions, &c->off, ids, &count);
+  }
+  return count;
+}

@@ -1,0 +1,36 @@
+/* parts.h - what the text and the JSON of an answer have in common. */
+#ifndef REPORT_PARTS_H
+#define REPORT_PARTS_H
+
+#include "assess/assess.h"
+#include "base/buf.h"
+
+/* Name and id of a ranked fault; -1 is "something not listed", -2 "nothing broken". */
+const char *part_fault_name(const struct knowledge *k, int fault);
+const char *part_fault_id(const struct knowledge *k, int fault);
+
+/* What a piece of evidence says, in short: "spark test: jumps". */
+void part_evidence(struct buf *out, const struct knowledge *k, const struct evidence *e);
+
+/* The sign by which evidence bears on a fault, or NULL when the fault does not touch it. */
+const struct sign *part_sign(const struct knowledge *k, const struct evidence *e, int fault);
+
+/* Is this an unsound result that the fault does not bring about? */
+bool part_unexplained(const struct knowledge *k, const struct evidence *e, int fault);
+
+/* How many of the ranking are worth showing: those from the setting show-belief, at least
+ * three, at most `most`. */
+size_t part_shown(const struct knowledge *k, const struct assessment *a, size_t most);
+
+/* Cautions to show now: those that rules warn of, then those of the check or repair that
+ * is advised, each once. Fills ids (room for caution_count) and returns how many. */
+size_t part_cautions(const struct knowledge *k, const struct assessment *a, int *ids);
+
+/* Adds the cautions of a list and of the covers that come off (each once). */
+void part_add_cautions(const struct knowledge *k, const struct refs *own, const struct refs *off, int *ids,
+                       size_t *count);
+
+/* Covers to take off, outermost first, into order (room for cover_count). */
+size_t part_covers(const struct knowledge *k, const struct refs *off, int *order);
+
+#endif
