@@ -1,0 +1,73 @@
+; Starting: recoil repairs.
+; To add one: a (repair ...) with steps, minutes, parts by kind and cautions.
+; Check with: pullcord vet
+
+(deffacts starting-recoil-repairs "starting: recoil repairs"
+  (repair (id renew-starter-rope)
+    (name "renew the starter rope") (minutes 25) (parts-cost 5)
+    (parts "rope of the same thickness and length")
+    (tools "knife"
+      "flame to seal ends"
+      "clamp or wire to hold the pulley")
+    (steps "Starter off. Let the spring down under control, or hold the pulley if it is wound."
+      "Old rope out, note length and knot. Ends sealed, knot tight and trimmed."
+      "Preload about one to two turns so that the handle sits home."
+      "At full pull the spring must not be bound."
+      "Look why: rough eyelet, hard engine, pull angle.")
+    (off recoil-starter)
+    (cautions recoil-spring eye-protection plug-lead-off)
+    (reuse "Shorter old rope may serve only if it keeps full pull.")
+    (basis published) (source tm-10-4320-309-14) (place "Table 4-1, items 1 and 2"))
+  (repair (id renew-recoil-spring)
+    (name "renew the recoil spring") (minutes 40) (parts-cost 12)
+    (parts "spring, best in its cup")
+    (consumables "light grease")
+    (tools "gloves"
+      "screwdriver")
+    (steps "Let the tension off under control. Face shield or glasses, gloves."
+      "Lift the pulley straight; a loose spring flies out."
+      "New spring in its retainer, hook seated, thin grease; wind and preload."
+      "Frost and slow only: wash off the thick grease.")
+    (off recoil-starter)
+    (cautions recoil-spring eye-protection plug-lead-off)
+    (reuse "Do not anneal and re-bend a broken end more than once.")
+    (basis published) (source tm-10-4320-309-14) (place "Table 4-1, item 2"))
+  (repair (id renew-recoil-pawls)
+    (name "renew or free the pawls") (minutes 30) (parts-cost 10)
+    (parts "pawls, springs, clip; cup if rounded")
+    (consumables "light grease")
+    (tools "screwdriver"
+      "socket set")
+    (steps "Starter off, spring let down before the centre screw is touched."
+      "Clean; renew pawls in sets with springs; thin grease on pivots only."
+      "Look at the cup: rounded edges eat new pawls."
+      "Centre screw to torque with lock; try by hand; refit centred.")
+    (off recoil-starter)
+    (cautions recoil-spring eye-protection plug-lead-off)
+    (basis published) (source tm-10-4320-309-14) (place "Table 4-1, item 3"))
+  (repair (id free-recoil)
+    (name "strip, clean and centre the recoil starter") (minutes 35) (parts-cost 4)
+    (parts "rope or spring as found")
+    (consumables "light grease")
+    (tools "screwdriver"
+      "gloves")
+    (steps "Starter off; spring let down."
+      "Clean, straighten or renew the bent housing; rope back on its pulley."
+      "Thin grease on the post. Wind and preload."
+      "Refit loose, pull the handle to centre it, hold, tighten the screws.")
+    (off recoil-starter)
+    (cautions recoil-spring eye-protection plug-lead-off)
+    (basis published) (source tm-10-4320-309-14) (place "Table 4-1, item 1"))
+  (repair (id free-flywheel-brake)
+    (name "free and set the flywheel brake") (minutes 30) (parts-cost 15)
+    (parts "cable or brake pad as found")
+    (tools "socket set"
+      "feeler gauges")
+    (steps "Housing off. Free the pivot; renew cable if stretched or kinked."
+      "Bar held: pad clear all round, stop contact open. Bar loose: pad hard on."
+      "Blade stop time within three seconds: time it.")
+    (off blower-housing)
+    (cautions plug-lead-off blade-brake blade-edges spring-tension-governor)
+    (reuse "Worn pad: renew, do not shim.")
+    (basis common-practice))
+)
