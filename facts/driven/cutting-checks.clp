@@ -1,0 +1,226 @@
+; Checks of blades, belts, clutches, chains, gears, augers, fans and mountings.
+; Add a check as a whole fact; check with: pullcord vet
+
+(deffacts driven-cutting-checks "tool, drive and mountings"
+  (check (id load-removed-run) (name "run with the load off") (system driven) (kind try)
+    (engine running) (minutes 4)
+    (ask "Does it run well when the load is taken off (belt off, tool out of drive, gun squeezed)?")
+    (results no-change runs-well)
+    (labels "no change, or nothing was wrong" "it runs well without the load")
+    (means "The engine behaves the same: look at the engine."
+      "The driven machine holds it back, or the engine lacks power only at work.") (anyway 0.03)
+    (steps "Take the load off in the easiest safe way; a pump stays full of water."
+      "Run to full speed, then compare how it spins down.")
+    (cautions moving-parts pinch-belts stand-clear-tool pump-never-dry overspeed carbon-monoxide)
+    (mistakes "Running a mower off its blade: the blade is its flywheel, it may kick and not run."
+      "Calling an engine good that was never loaded.") (also-called "belt off test" "without load")
+    (basis common-practice))
+  (check (id tool-turns) (name "does the tool turn with the engine") (system driven) (kind try)
+    (engine running) (minutes 2)
+    (ask "With the drive in and the engine up to speed, does the tool or wheel turn as it should?")
+    (results as-it-should slips not-at-all)
+    (labels "as it should" "slips or slows under load" "does not turn")
+    (means "The drive takes the load." "Belt, clutch or key slips."
+      "Belt off, pin or key broken, brake on, clutch gone, gear stripped.") (anyway 0.03 0.01)
+    (steps "Bystanders away, tool clear of the ground; engage and watch from the side."
+      "Load it a little and see whether engine or tool slows.")
+    (cautions stand-clear-tool moving-parts auger-clearing carbon-monoxide noise-hearing)
+    (mistakes "Reaching in to help it start.")
+    (also-called "drive works" "blade turns" "wheels turn") (basis common-practice))
+  (check (id tool-at-idle) (name "does the tool stand still at idle") (system driven) (kind look)
+    (engine running) (minutes 1) (ask "At idle, does chain, head or blade stand still?")
+    (results stands-still moves) (labels "stands still" "moves or creeps")
+    (means "Clutch lets go and idle is not too fast."
+      "Idle too fast, clutch spring broken, or drum bearing seized.") (anyway 0.03)
+    (needs centrifugal-clutch)
+    (steps "Warm, lever back, machine on the ground, hands off the tool."
+      "Bring the idle down: if it still creeps, it is the clutch.")
+    (cautions chain-edges stand-clear-tool carbon-monoxide moving-parts)
+    (mistakes "Turning the idle down until it stalls instead of looking at the clutch.")
+    (basis common-practice))
+  (check (id blade-look) (name "blade or cutter") (system driven) (kind look) (engine stopped)
+    (minutes 4) (ask "How are blade, cutters or knives: tight, straight, sharp?")
+    (results sound loose-or-bent blunt)
+    (labels "tight, straight, sharp" "loose or bent" "blunt or chipped")
+    (means "Not the tool." "Kicks back, shakes and may part: not to be run."
+      "Tears instead of cutting, and loads the engine.") (anyway 0.02 0.12)
+    (tools "torch" "gloves" "wood block" "straight edge")
+    (steps "Plug lead off and tied back. Tip with carburettor and plug up."
+      "Turn by hand past a fixed point: both tips must pass at the same height, within 3 mm."
+      "Look at the cutting edge and at the lift for wear-through.") (off plug-boot)
+    (cautions plug-lead-off blade-edges lifting-tipping damaged-blade)
+    (mistakes "Holding the blade by hand while the bolt is slackened."
+      "Looking at the edge only and not at the bolt.")
+    (also-called "blade check" "cutter" "knives") (basis common-practice))
+  (check (id blade-bolt-torque) (name "blade bolt and adapter") (system driven) (kind try)
+    (engine stopped) (minutes 4) (ask "Is the blade bolt tight and the adapter whole?")
+    (results tight loose) (labels "tight and whole" "loose, or adapter worn")
+    (means "The blade sits fast." "Kickback, hard start, hammering: the blade works on its key.")
+    (anyway 0.02) (needs blade-on-crankshaft)
+    (tools "torque wrench" "socket" "wood block" "gloves")
+    (steps
+      "Lead off; block the blade with wood; test with the torque wrench at the maker's figure."
+      "Look at adapter key and lugs for shearing.") (off plug-boot)
+    (cautions plug-lead-off blade-edges lifting-tipping)
+    (mistakes "Judging by hand with a short spanner."
+      "Refitting the old stretched bolt and domed washer the wrong way.") (basis common-practice))
+  (check (id crankshaft-run-out) (name "crankshaft end true") (system driven) (kind look)
+    (engine stopped) (minutes 6) (ask "Does the crankshaft end run true when it is turned slowly?")
+    (results true bent) (labels "true" "wobbles")
+    (means "The shaft is straight as far as can be seen."
+      "Bent by a blow: it shakes, kills seals and bearings. Not to be straightened.")
+    (anyway 0.008) (needs blade-on-crankshaft) (tools "pointer or dial gauge" "spanner")
+    (steps "Lead off, plug out, blade off."
+      "Fix a pointer at the shaft end; turn with the rope slowly; watch the gap."
+      "With a dial gauge: more than about 0.25 mm is bent, or as the maker says.")
+    (off plug-boot blade) (cautions plug-lead-off blade-edges bent-crankshaft lifting-tipping)
+    (mistakes "Looking at the bolt head: it need not be central.")
+    (also-called "bent crank" "crank run-out") (basis common-practice))
+  (check (id belt-look) (name "drive belt") (system driven) (kind look) (engine stopped)
+    (minutes 5) (ask "How is the drive belt?") (results sound worn-or-loose off)
+    (labels "whole and tight" "worn, glazed, oily or loose" "off or broken")
+    (means "The belt takes the load." "It slips under load, squeals and smells."
+      "Nothing drives the tool.") (anyway 0.05 0.01) (needs belt-drive)
+    (tools "torch" "spanners for the guard")
+    (steps "Lead off. Guard off; look at sides, cracks, glaze, oil, depth in the pulley."
+      "Engage by hand: does the idler tighten it, and is there travel left?")
+    (off plug-boot belt-guard) (cautions plug-lead-off pinch-belts moving-parts)
+    (mistakes "Tightening a belt that sits on the bottom of its groove."
+      "Putting a new belt on with a seized idler.") (also-called "drive belt" "v-belt")
+    (basis common-practice))
+  (check (id drive-turns-by-hand) (name "does the tool turn by hand") (system driven) (kind try)
+    (engine stopped) (minutes 3) (ask "Lead off, out of drive: does the tool turn by hand?")
+    (results free stiff jammed) (labels "free" "stiff or rough" "jammed")
+    (means "Bearings and gears turn, nothing is wound in."
+      "Dry gear or bearing, wound wire, belt or brake dragging."
+      "Stone, wire, ice, brake on or a bearing seized.") (anyway 0.03 0.01) (tools "gloves")
+    (steps "Lead off and tied back; gloves; turn with a wooden lever, not with fingers inside."
+      "Feel for one tight spot and for backlash.") (off plug-boot)
+    (cautions plug-lead-off blade-edges chain-edges auger-clearing hydraulic-injection)
+    (mistakes "Turning it against the engine's compression and calling that stiff.")
+    (basis common-practice))
+  (check (id clutch-look) (name "centrifugal clutch") (system driven) (kind look) (engine stopped)
+    (minutes 8) (ask "How are shoes, springs and drum of the clutch?")
+    (results sound worn-or-oily stuck-or-spring-broken)
+    (labels "shoes and springs good" "worn, glazed or oily" "shoe stuck or spring broken")
+    (means "The clutch is sound." "It slips under load and gets hot."
+      "It does not let go: the tool runs at idle.") (anyway 0.04 0.01) (needs centrifugal-clutch)
+    (tools "spanner" "clutch tool" "piston stop or rope" "torch")
+    (steps "Lead off. Cover off, drum off; note the order of washers."
+      "Look at springs for a break, shoes for depth and oil, drum for blue colour."
+      "Many clutches undo the wrong way (left-hand thread): see the arrow.")
+    (off plug-boot clutch-cover) (cautions plug-lead-off chain-edges asbestos-like-dust)
+    (mistakes "Forcing a left-hand thread."
+      "Missing the cause of the oil: a crankshaft seal behind it.") (basis common-practice))
+  (check (id clutch-drum-play) (name "clutch drum on its bearing") (system driven) (kind try)
+    (engine stopped) (minutes 4) (ask "Does the drum turn freely on its bearing, without rocking?")
+    (results firm loose) (labels "free and firm" "rocks, rough or drags")
+    (means "Drum bearing is good." "Dry or broken needle bearing: noise and creep.") (anyway 0.02)
+    (needs centrifugal-clutch) (tools "torch")
+    (steps "Chain or tool off the drum; spin and rock the drum by hand.")
+    (off plug-boot clutch-cover) (cautions plug-lead-off chain-edges)
+    (mistakes "Rocking it with the chain tight.") (basis common-practice))
+  (check (id chain-brake-state) (name "chain brake") (system driven) (kind look) (engine any)
+    (minutes 0.5) (ask "Is the chain brake off?") (results off on) (labels "off" "on")
+    (means "The chain is free to run."
+      "The engine drives against the brake: stop at once, the clutch burns.") (anyway 0.03)
+    (needs cutting-chain)
+    (steps "Pull the hand guard back until it clicks; pull the chain along with a gloved hand.")
+    (cautions plug-lead-off chain-edges)
+    (mistakes "Trusting the guard's position: a broken brake band jams with the guard back.")
+    (also-called "brake on") (basis common-practice))
+  (check (id chain-look) (name "cutting chain") (system driven) (kind look) (engine stopped)
+    (minutes 3) (ask "How is the chain: sharp, oiled, and at the right tension?")
+    (results sharp-and-oiled blunt dry-or-tight)
+    (labels "sharp, oiled, right tension" "blunt" "dry or too tight")
+    (means "Chain is good." "Makes dust instead of chips, must be pushed, cuts crooked."
+      "Robs power and burns the bar.") (anyway 0.15 0.08) (needs cutting-chain) (tools "gloves")
+    (steps "Lead off, gloves. Look at the corners of the teeth and at the depth gauges."
+      "It should pull round by hand and just touch the bar below."
+      "Look at the chips: flakes or dust?") (off plug-boot) (cautions plug-lead-off chain-edges)
+    (mistakes "Judging tension with the chain hot.") (basis common-practice))
+  (check (id bar-oil-feed) (name "does bar oil come") (system driven) (kind try) (engine running)
+    (minutes 2) (ask "Does oil fly from the bar tip onto a light surface at speed?")
+    (results feeds none) (labels "a line of oil" "none")
+    (means "Pump and passage are working."
+      "Tank empty, passage or bar hole blocked, pump or worm gone.") (anyway 0.05)
+    (needs cutting-chain) (tools "light cardboard")
+    (steps "Oil in its tank; hold the tip over cardboard for half a minute at three quarter speed.")
+    (cautions chain-edges moving-parts carbon-monoxide noise-hearing eye-protection)
+    (mistakes "Touching the ground with the tip: the chain is spoilt."
+      "Trying with thick cold oil in frost.") (also-called "chain oiler") (basis common-practice))
+  (check (id bar-oil-passage) (name "oil holes of bar and body") (system driven) (kind look)
+    (engine stopped) (minutes 6)
+    (ask "Bar off: are oil hole, slot in the body and bar groove clear?") (results clear blocked)
+    (labels "clear" "blocked with dust")
+    (means "If no oil comes now, it is the pump or its worm." "Cleaning is the cure.")
+    (anyway 0.06) (needs cutting-chain) (tools "bar groove scraper" "wire for the bar hole")
+    (steps "Lead off, cover, chain and bar off; clean out the dust first, then look.")
+    (off plug-boot chain-and-bar) (cautions plug-lead-off chain-edges)
+    (mistakes "Cleaning the bar and not the slot in the saw's body.") (basis common-practice))
+  (check (id gearbox-oil) (name "gearbox oil or grease") (system driven) (kind look)
+    (engine stopped) (minutes 4) (ask "How is the oil or grease in the gearbox?")
+    (results right low-or-dry metal-in-it)
+    (labels "up to the mark and clean" "low or dry" "metal in it")
+    (means "The gears are wet." "Gears and bearings run hot and whine."
+      "Gear or worm is breaking up.") (anyway 0.06 0.01) (needs gearbox)
+    (tools "spanner" "clean rod")
+    (steps
+      "Level plug out, machine level; dip with a clean rod; rub what comes between the fingers.")
+    (cautions hot-parts aluminium-threads)
+    (mistakes "Filling a grease gearbox with oil, or the other way about.") (basis common-practice))
+  (check (id drive-gear-look) (name "gears or sprocket of the drive") (system driven) (kind look)
+    (engine stopped) (minutes 15) (ask "How are gears, worm or sprocket?") (results sound worn)
+    (labels "teeth whole" "worn, hooked or stripped")
+    (means "The drive is good." "It slips, jumps or breaks chain and belt.") (anyway 0.04)
+    (tools "spanners" "torch")
+    (steps "Lead off. Cover or head off; look at the teeth all round, keys and pins too."
+      "A sprocket worn deeper than half a millimetre spoils a new chain.") (off plug-boot)
+    (cautions plug-lead-off chain-edges pinch-belts)
+    (mistakes "Seeing the good half of a gear that is worn on one spot.") (basis common-practice))
+  (check (id auger-shear-pins) (name "auger shear pins") (system driven) (kind look)
+    (engine stopped) (minutes 2) (ask "Are the shear pins of the auger whole?")
+    (results whole broken) (labels "whole" "broken or missing")
+    (means "Pins drive the auger." "That side of the auger stands still, as it is meant to.")
+    (anyway 0.03) (needs auger)
+    (steps "Engine off, lead off. Turn each auger half by a stick: it must turn its shaft with it.")
+    (off plug-boot) (cautions plug-lead-off auger-clearing)
+    (mistakes "Missing a pin that is sheared but still sits in its hole.") (basis common-practice))
+  (check (id tines-look) (name "tines") (system driven) (kind look) (engine stopped) (minutes 2)
+    (ask "Are tines and their shaft free of wire, string and roots?") (results clear wound)
+    (labels "clear" "wound up")
+    (means "Nothing wound in." "It brakes the drive and eats the seals.") (anyway 0.05)
+    (needs tines) (steps "Lead off; turn it and look between the inner tines and gearcase.")
+    (off plug-boot) (cautions plug-lead-off stand-clear-tool)
+    (mistakes "Clearing only what shows outside.") (basis common-practice))
+  (check (id impeller-or-housing-blocked) (name "fan, deck or chute blocked") (system driven)
+    (kind look) (engine stopped) (minutes 3) (ask "Are deck, fan housing, intake and chute clear?")
+    (results clear blocked) (labels "clear" "packed or blocked")
+    (means "Air and stuff can pass."
+      "It throws or blows badly and loads the engine, or lets a blower race.") (anyway 0.06)
+    (tools "wooden stick or scraper" "torch")
+    (steps "Stop, lead off, wait until it stands; clear with a stick, never with the hand."
+      "Look at the intake grille too.") (off plug-boot)
+    (cautions plug-lead-off blade-edges auger-clearing lifting-tipping)
+    (mistakes "Clearing the outlet and leaving the intake.")
+    (also-called "deck clogged" "chute blocked") (basis common-practice))
+  (check (id mounting-bolts) (name "engine and tool mountings") (system driven) (kind try)
+    (engine stopped) (minutes 3) (ask "Are engine, handle and tool mountings tight and whole?")
+    (results tight loose) (labels "tight" "loose, cracked or perished")
+    (means "Not the mountings." "Shakes and rattles; bolts shear next.") (anyway 0.03)
+    (tools "spanners" "torque wrench")
+    (steps "Try each with a spanner; look at rubber mounts and for cracks round the bolts.")
+    (cautions aluminium-threads hot-parts)
+    (mistakes "Heaving on bolts in aluminium: snug and no more, by the maker's figure.")
+    (basis common-practice))
+  (check (id tool-balance) (name "balance of the tool") (system driven) (kind try) (engine stopped)
+    (minutes 8) (ask "Off the machine, does blade, disc or fan balance?")
+    (results balanced out-of-balance) (labels "balanced" "one side heavy")
+    (means "Not the tool." "It shakes at speed; bearings and frame suffer.") (anyway 0.03)
+    (tools "balancing cone or nail in a wall" "gloves")
+    (steps
+      "Lead off. Tool off and clean; hang it level on its centre, let it settle, turn, repeat."
+      "Fans and discs: look for a missing vane or a piece out, and for dirt on one side.")
+    (off plug-boot) (cautions plug-lead-off blade-edges damaged-blade)
+    (mistakes "Balancing a bent or cracked blade: scrap it.") (basis common-practice))
+)
