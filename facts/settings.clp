@@ -1,0 +1,27 @@
+; Numbers that the weighing and the advice use everywhere. A copy of this file in your own
+; knowledge folder replaces it. Check with: pullcord vet
+
+(deffacts settings "numbers used everywhere"
+  (setting (id not-listed-base-rate) (value 0.03) (basis estimate)
+    (why "Chance that a machine brought in has a fault that is not in these files."))
+  (setting (id not-listed-complaint) (value 0.08) (basis estimate)
+    (why "Chance that such an unlisted fault leads to any one complaint."))
+  (setting (id not-listed-sign) (value 0.12) (basis estimate)
+    (why "Chance that such an unlisted fault makes a check show something unsound."))
+  (setting (id said-loosely) (value 0.15) (basis estimate)
+    (why "Chance that an owner puts a complaint into the words of a neighbouring one."))
+  (setting (id unknown-need) (value 0.5) (basis estimate)
+    (why "Share of machines that have a part which only some of the class have."))
+  (setting (id sure-fairly) (value 0.8) (basis estimate)
+    (why "How much of a result counts when the person is only fairly sure."))
+  (setting (id sure-unsure) (value 0.5) (basis estimate)
+    (why "How much of a result counts when the person is unsure."))
+  (setting (id shop-rate) (value 0.7) (basis estimate)
+    (why "What a minute of shop time costs, in the money that parts are priced in."))
+  (setting (id repair-at) (value 0.8) (basis estimate)
+    (why "Belief from which the leading cause is taken as found and is repaired."))
+  (setting (id sound-at) (value 0.6) (basis estimate)
+    (why "Belief in 'nothing broken' from which the machine is taken as sound."))
+  (setting (id show-belief) (value 0.02) (basis estimate)
+    (why "Belief from which a cause is told to the rules and shown in a list."))
+)
