@@ -20,6 +20,8 @@
     (why "What a minute of shop time costs, in the money that parts are priced in."))
   (setting (id repair-at) (value 0.8) (basis estimate)
     (why "Belief from which the leading cause is taken as found and is repaired."))
+  (setting (id blame-at) (value 0.35) (basis estimate)
+    (why "Chance of being behind the complaint that it must have for that."))
   (setting (id sound-at) (value 0.6) (basis estimate)
     (why "Belief in 'nothing broken' from which the machine is taken as sound."))
   (setting (id show-belief) (value 0.02) (basis estimate)

@@ -214,12 +214,13 @@ static enum disposition decide(const struct assessment *a, const struct knowledg
                                const struct bench_case *c)
 {
   const struct ranked *top = &a->ranking[0];
-  double repair_at = knowledge_setting(k, "repair-at", 0.8);
+  double repair_at = knowledge_setting(k, "repair-at", 0.8), blame_at = knowledge_setting(k, "blame-at", 0.35);
 
   if (a->hand_over >= 0) return DISPOSITION_HAND_OVER;
   if (c->result_count == 0) return DISPOSITION_KEEP_LOOKING;
   if (a->sound >= knowledge_setting(k, "sound-at", 0.6)) return DISPOSITION_NOTHING_BROKEN;
-  if (top->fault >= 0 && top->blame >= repair_at && !must_ask_first(a, top->fault)) return DISPOSITION_REPAIR;
+  if (top->fault >= 0 && top->belief >= repair_at && top->blame >= blame_at && !must_ask_first(a, top->fault))
+    return DISPOSITION_REPAIR;
   return DISPOSITION_KEEP_LOOKING;
 }
 

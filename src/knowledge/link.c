@@ -252,6 +252,7 @@ static void link_faults(struct knowledge *k, struct problems *p)
 static void link_sign(struct knowledge *k, struct sign *s, struct problems *p)
 {
   s->check = s->complaint = s->result = -1;
+  if (!s->why) s->why = ""; /* a lead has none */
   s->fault = resolve(k, ENTRY_FAULT, s->fault_id, &s->origin, p);
   resolve_origin(k, &s->origin, p);
   if (s->complaint_id && *s->complaint_id) {

@@ -16,24 +16,27 @@ void answer_basis(struct buf *out, const struct knowledge *k, const struct origi
   if (o->place) buf_addf(out, ", %s", o->place);
 }
 
-/* "about 1 in 3", never more exact than the estimates behind it. */
-static void chance_words(struct buf *out, double p)
+/* Whole per cent: the estimates behind it are no better. Returns out. */
+static const char *chance_words(char out[16], double p)
 {
-  if (p >= 0.995) buf_add(out, "over 99 %");
-  else if (p < 0.01) buf_add(out, "under 1 %");
-  else buf_addf(out, "%.0f %%", 100 * p);
+  if (p >= 0.995) strcpy(out, "over 99 %");
+  else if (p < 0.01) strcpy(out, "under 1 %");
+  else snprintf(out, 16, "%.0f %%", 100 * p);
+  return out;
 }
 
 void answer_ranking(struct buf *out, const struct knowledge *k, const struct assessment *a, size_t most)
 {
   size_t shown = part_shown(k, a, most);
 
+  buf_addf(out, "%-51s %10s %10s\n", "Most likely:", "behind it", "is there");
   for (size_t i = 0; i < shown; i++) {
     const struct ranked *r = &a->ranking[i];
+    char behind[16], there[16];
 
-    buf_addf(out, "  %zu. %-46.46s ", i + 1, part_fault_name(k, r->fault));
-    chance_words(out, r->blame);
-    buf_add(out, "\n");
+    chance_words(behind, r->blame);
+    chance_words(there, r->belief);
+    buf_addf(out, "  %zu. %-46.46s %10s %10s\n", i + 1, part_fault_name(k, r->fault), behind, there);
   }
 }
 
@@ -115,10 +118,10 @@ void answer_check(struct buf *out, const struct knowledge *k, const struct asses
   for (int i = 0; i < s->outcome_count; i++) {
     const struct next_outcome *o = &s->outcomes[i];
     struct buf b = {0};
+    char chance[16];
 
-    buf_addf(&b, "%s (", c->labels.items[o->result]);
-    chance_words(&b, o->chance);
-    buf_addf(&b, "): %s Then first: %s.", c->means.items[o->result], part_fault_name(k, o->fault));
+    buf_addf(&b, "%s (%s): %s Then first: %s.", c->labels.items[o->result], chance_words(chance, o->chance),
+             c->means.items[o->result], part_fault_name(k, o->fault));
     bullet(out, buf_text(&b), width, "  if ", "     ");
     buf_free(&b);
   }
@@ -222,7 +225,8 @@ void answer_why(struct buf *out, const struct knowledge *k, const struct bench_c
 {
   size_t places = a->net.count, n = a->net.evidence_count;
   size_t p = fault >= 0 && a->net.place_of[fault] >= 0 ? (size_t)a->net.place_of[fault] : places - 1;
-  double *odds = assess_odds(a);
+  double *odds = assess_odds(a), rest = 0;
+  char chance[16];
 
   (void)c;
   if (fault >= 0 && a->net.place_of[fault] < 0) {
@@ -235,11 +239,16 @@ void answer_why(struct buf *out, const struct knowledge *k, const struct bench_c
     buf_addf(out, "%s\n", part_fault_name(k, fault));
     if (fault >= 0) bullet(out, k->faults[fault].is, width, "  ", "  ");
     buf_addf(out, "%+6.1f db  to begin with: the base rate for this machine (estimate)\n", odds[p]);
-    for (size_t i = 0; i < n; i++)
-      why_line(out, k, &a->net.evidence[i], fault, odds[(i + 1) * places + p] - odds[i * places + p], width);
-    buf_addf(out, "%+6.1f db  in all: the chance that it is there is ", odds[n * places + p]);
-    chance_words(out, a->belief[p]);
-    buf_add(out, "\n");
+    for (size_t i = 0; i < n; i++) {
+      double db = odds[(i + 1) * places + p] - odds[i * places + p];
+
+      /* what was only concluded and moves nothing is not worth a line */
+      if (a->net.evidence[i].kind == EVIDENCE_IMPLIED && fabs(db) < 0.5) rest += db;
+      else why_line(out, k, &a->net.evidence[i], fault, db, width);
+    }
+    if (fabs(rest) >= 0.05) buf_addf(out, "%+6.1f db  what follows from these for other checks, together\n", rest);
+    buf_addf(out, "%+6.1f db  in all: the chance that it is there is %s\n", odds[n * places + p],
+             chance_words(chance, a->belief[p]));
     why_unexplained(out, k, a, fault, width);
     why_change(out, k, a, width);
   }
@@ -305,11 +314,10 @@ static const char *verdict(enum disposition d)
 void answer_text(struct buf *out, const struct knowledge *k, const struct bench_case *c,
                  struct assessment *a, int width)
 {
-  buf_add(out, "Most likely behind it:\n");
+  char chance[16];
+
   answer_ranking(out, k, a, 6);
-  buf_add(out, "  nothing broken: ");
-  chance_words(out, a->sound);
-  buf_add(out, "\n\n");
+  buf_addf(out, "     %-46s %10s\n\n", "nothing broken", chance_words(chance, a->sound));
   answer_notes(out, k, a, width);
   buf_addf(out, "%s\n\n", verdict(a->disposition));
   answer_why(out, k, c, a, a->ranking[0].fault, width);
@@ -318,7 +326,7 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
   else if (a->plan.count) {
     const struct next_step *s = &a->plan.steps[0];
 
-    buf_addf(out, "Next: %s (%.0f min, saves about %.0f min)\n", k->checks[s->check].ask, s->minutes, s->saving);
+    buf_addf(out, "Next: %s (%g min, saves about %.0f min)\n", k->checks[s->check].ask, s->minutes, s->saving);
     answer_check(out, k, a, s, width);
   } else {
     buf_add(out, "No check is worth its minutes now.\n");
