@@ -1,0 +1,68 @@
+# What is installed and packed: program, knowledge, man page, completion, schema, example
+# cases and licence. `cmake --install` or cpack; `uninstall` takes it all away again.
+set(CMAKE_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS
+  OWNER_READ OWNER_WRITE OWNER_EXECUTE GROUP_READ GROUP_EXECUTE WORLD_READ WORLD_EXECUTE)
+set(pullcord_share "${CMAKE_INSTALL_DATADIR}/pullcord")
+
+# Man page and completion are what the program itself prints, so they cannot fall behind it.
+set(made "${CMAKE_BINARY_DIR}/made")
+find_program(PULLCORD_GZIP gzip)
+set(man_page "${made}/pullcord.1")
+if(PULLCORD_GZIP)
+  string(APPEND man_page ".gz")
+endif()
+add_custom_command(OUTPUT "${man_page}"
+  COMMAND "${CMAKE_COMMAND}" -DPROGRAM=$<TARGET_FILE:pullcord> -DWHAT=man
+          "-DOUT=${made}/pullcord.1" "-DGZIP=${PULLCORD_GZIP}" -P "${CMAKE_CURRENT_LIST_DIR}/print.cmake"
+  DEPENDS pullcord "${CMAKE_CURRENT_LIST_DIR}/print.cmake" COMMENT "Printing the man page" VERBATIM)
+add_custom_command(OUTPUT "${made}/pullcord.bash"
+  COMMAND "${CMAKE_COMMAND}" -DPROGRAM=$<TARGET_FILE:pullcord> -DWHAT=completion
+          "-DOUT=${made}/pullcord.bash" -P "${CMAKE_CURRENT_LIST_DIR}/print.cmake"
+  DEPENDS pullcord "${CMAKE_CURRENT_LIST_DIR}/print.cmake" COMMENT "Printing the completion" VERBATIM)
+add_custom_target(pullcord-pages ALL DEPENDS "${man_page}" "${made}/pullcord.bash")
+
+# Files left by an older version would still be read as knowledge; they go first.
+install(CODE "set(SHARE \"\$ENV{DESTDIR}\${CMAKE_INSTALL_PREFIX}/${pullcord_share}\")
+set(SOURCE \"${CMAKE_SOURCE_DIR}\")
+include(\"${CMAKE_CURRENT_LIST_DIR}/older_knowledge.cmake\")
+list(APPEND CMAKE_INSTALL_MANIFEST_FILES \"\${CMAKE_INSTALL_PREFIX}/${pullcord_share}/installed-files\")")
+install(TARGETS pullcord RUNTIME DESTINATION "${CMAKE_INSTALL_BINDIR}")
+install(DIRECTORY "${CMAKE_SOURCE_DIR}/facts" "${CMAKE_SOURCE_DIR}/rules"
+  DESTINATION "${pullcord_share}" FILES_MATCHING PATTERN "*.clp")
+install(FILES "${man_page}" DESTINATION "${CMAKE_INSTALL_MANDIR}/man1")
+install(FILES "${made}/pullcord.bash" RENAME pullcord
+  DESTINATION "${CMAKE_INSTALL_DATADIR}/bash-completion/completions")
+install(FILES "${CMAKE_SOURCE_DIR}/LICENSE" RENAME copyright DESTINATION "${CMAKE_INSTALL_DOCDIR}")
+install(DIRECTORY "${CMAKE_SOURCE_DIR}/docs/schema" DESTINATION "${CMAKE_INSTALL_DOCDIR}"
+  OPTIONAL FILES_MATCHING PATTERN "*.json")
+install(DIRECTORY "${CMAKE_SOURCE_DIR}/demo/" DESTINATION "${CMAKE_INSTALL_DOCDIR}/examples"
+  FILES_MATCHING PATTERN "*.json")
+
+add_custom_target(uninstall
+  COMMAND "${CMAKE_COMMAND}" "-DMANIFEST=${CMAKE_BINARY_DIR}/install_manifest.txt"
+          -P "${CMAKE_CURRENT_LIST_DIR}/uninstall.cmake"
+  COMMENT "Removing what was installed" VERBATIM)
+
+# Packages. With SOURCE_DATE_EPOCH set, two builds by the same user give the same bytes.
+set(CPACK_GENERATOR TGZ DEB)
+set(CPACK_PACKAGE_NAME pullcord)
+set(CPACK_PACKAGE_VENDOR "The Pullcord authors")
+set(CPACK_PACKAGE_CONTACT "The Pullcord authors <nobody@pullcord.invalid>")
+set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "fault-finding partner for small engines")
+set(CPACK_PACKAGE_DESCRIPTION "Takes in a complaint about a small engine and whatever is seen or
+measured, ranks the likely causes, shows why, and names the next check worth
+its minutes, with its cautions. Works offline.")
+set(CPACK_RESOURCE_FILE_LICENSE "${CMAKE_SOURCE_DIR}/LICENSE")
+set(CPACK_STRIP_FILES ON)
+set(CPACK_VERBATIM_VARIABLES ON)
+set(CPACK_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS ${CMAKE_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS})
+set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
+set(CPACK_DEBIAN_PACKAGE_SECTION utils)
+set(CPACK_DEBIAN_PACKAGE_CONTROL_STRICT_PERMISSION ON)
+find_program(PULLCORD_SHLIBDEPS dpkg-shlibdeps)
+if(PULLCORD_SHLIBDEPS)
+  set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
+else()
+  set(CPACK_DEBIAN_PACKAGE_DEPENDS "libc6, libcjson1, libedit2")
+endif()
+include(CPack)

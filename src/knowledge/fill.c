@@ -31,7 +31,7 @@ static const struct field class_fields[] = {
     F(machine_class, worth, "worth", FIELD_NUMBER), END};
 static const struct field caution_fields[] = {
     F(caution, id, "id", FIELD_TEXT), F(caution, text, "text", FIELD_TEXT),
-    F(caution, defer_to, "defer-to", FIELD_TEXT), END};
+    F(caution, defer_to, "defer-to", FIELD_TEXT), F(caution, needs, "needs", FIELD_REFS), END};
 static const struct field cover_fields[] = {
     F(cover, id, "id", FIELD_TEXT), F(cover, name, "name", FIELD_TEXT),
     F(cover, under_id, "under", FIELD_TEXT), F(cover, may_damage, "may-damage", FIELD_TEXT),

@@ -309,7 +309,10 @@ static void check_sums(const struct knowledge *k, struct problems *p)
 void link_all(struct knowledge *k, struct problems *p)
 {
   check_all_ids(k, p);
-  for (size_t i = 0; i < k->caution_count; i++) resolve_origin(k, &k->cautions[i].origin, p);
+  for (size_t i = 0; i < k->caution_count; i++) {
+    resolve_origin(k, &k->cautions[i].origin, p);
+    resolve_refs(k, ENTRY_FEATURE, &k->cautions[i].needs, &k->cautions[i].origin, p);
+  }
   link_machines(k, p);
   link_covers(k, p);
   for (size_t i = 0; i < k->check_count; i++) link_check(k, &k->checks[i], p);

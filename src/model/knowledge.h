@@ -47,7 +47,7 @@ struct machine_class {
   struct origin origin;
 };
 
-struct caution { const char *id, *text, *defer_to; struct origin origin; };
+struct caution { const char *id, *text, *defer_to; struct refs needs; struct origin origin; };
 
 struct cover {
   const char *id, *name, *under_id, *may_damage;

@@ -14,6 +14,9 @@ static const double look_further = 120;
 /* Minutes of a proof run that shows a sound machine to be sound. */
 static const double prove_sound = 10;
 
+/* Belief from which a check that a rule wants first comes before all others. */
+static const double good_as_taken = 0.5;
+
 /* A set of faults that may be present, with its chance given the evidence. */
 struct hypothesis { int set[2]; size_t count; double weight; };
 
@@ -195,14 +198,14 @@ static bool wanted(const struct casenet *n, const struct bench_case *c, const st
   return conclusion_find(drawn, POINTLESS, check, 0) < 0;
 }
 
-/* The rule that wants this check made before one of the three leading faults is taken as
- * proved, or -1. */
-static int asked_first(const struct ahead *a, const struct conclusions *drawn, int check)
+/* The rule that wants this check made before a fault that is as good as taken is repaired,
+ * or -1. */
+static int asked_first(const struct ahead *a, const struct conclusions *drawn, const double *belief, int check)
 {
   for (int i = conclusion_find(drawn, ASK_FIRST, check, 0); i >= 0;
        i = conclusion_find(drawn, ASK_FIRST, check, (size_t)i + 1))
-    for (size_t f = 0; f < a->fault_count && f < 3; f++)
-      if (a->n->fault_of[a->fault[f]] == drawn->items[i].b) return drawn->items[i].rule;
+    if (a->n->place_of[drawn->items[i].b] >= 0 && belief[a->n->place_of[drawn->items[i].b]] >= good_as_taken)
+      return drawn->items[i].rule;
   return -1;
 }
 
@@ -241,7 +244,7 @@ void next_plan(struct casenet *n, const struct bench_case *c, const struct concl
     casenet_finding(n, (int)i, &f);
     s.minutes = plan_minutes(n->k, c, check->minutes, &check->off);
     look_ahead(a, &f, out->cost_now, &s);
-    s.ask_first = asked_first(a, drawn, (int)i);
+    s.ask_first = asked_first(a, drawn, belief, (int)i);
     if (s.saving <= s.minutes && s.ask_first < 0) continue;
     mem_grow(&items, &out->room, out->count + 1, sizeof *out->steps);
     out->steps = items;

@@ -21,9 +21,9 @@ void answer_ranking(struct buf *out, const struct knowledge *k, const struct ass
 void answer_why(struct buf *out, const struct knowledge *k, const struct bench_case *c,
                 struct assessment *a, int fault, int width); /* fault -1: not listed */
 void answer_notes(struct buf *out, const struct knowledge *k, const struct assessment *a, int width);
-void answer_check(struct buf *out, const struct knowledge *k, const struct assessment *a,
+void answer_check(struct buf *out, const struct knowledge *k, const struct bench_case *bench,
                   const struct next_step *s, int width); /* cautions, then how to do it */
-void answer_repair(struct buf *out, const struct knowledge *k, int fault, int width);
+void answer_repair(struct buf *out, const struct knowledge *k, const struct bench_case *c, int fault, int width);
 void answer_result(struct buf *out, const struct knowledge *k, const struct case_result *r); /* in short */
 
 /* "published (source, place)", "common practice", ... */

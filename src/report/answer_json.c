@@ -49,22 +49,23 @@ static struct json *cautions(const struct knowledge *k, const int *ids, size_t c
   return list;
 }
 
-static struct json *cautions_of(const struct knowledge *k, const struct refs *own, const struct refs *off)
+static struct json *cautions_of(const struct knowledge *k, const struct bench_case *c, const struct refs *own,
+                                const struct refs *off)
 {
   int *ids = mem_array(k->caution_count + 1, sizeof *ids);
   size_t count = 0;
   struct json *list;
 
-  part_add_cautions(k, own, off, ids, &count);
+  part_add_cautions(k, c, own, off, ids, &count);
   list = cautions(k, ids, count);
   free(ids);
   return list;
 }
 
-static struct json *covers(const struct knowledge *k, const struct refs *off)
+static struct json *covers(const struct knowledge *k, const struct bench_case *c, const struct refs *off)
 {
   int *order = mem_array(k->cover_count + 1, sizeof *order);
-  size_t count = part_covers(k, off, order);
+  size_t count = part_covers(k, c, off, order);
   struct json *list = json_list();
 
   for (size_t i = 0; i < count; i++) json_push_text(list, k->covers[order[i]].id);
@@ -181,7 +182,7 @@ static struct json *outcomes(const struct knowledge *k, const struct next_step *
   return list;
 }
 
-static struct json *step(const struct knowledge *k, const struct next_step *s)
+static struct json *step(const struct knowledge *k, const struct bench_case *bench, const struct next_step *s)
 {
   const struct check *c = &k->checks[s->check];
   struct json *o = json_object();
@@ -198,8 +199,8 @@ static struct json *step(const struct knowledge *k, const struct next_step *s)
     put_rule(r, k, s->ask_first);
     json_put(o, "asked_first_by", r);
   }
-  json_put(o, "cautions", cautions_of(k, &c->cautions, &c->off));
-  json_put(o, "covers_off", covers(k, &c->off));
+  json_put(o, "cautions", cautions_of(k, bench, &c->cautions, &c->off));
+  json_put(o, "covers_off", covers(k, bench, &c->off));
   json_put(o, "tools", texts(&c->tools));
   json_put(o, "steps", texts(&c->steps));
   json_put(o, "mistakes", texts(&c->mistakes));
@@ -208,15 +209,15 @@ static struct json *step(const struct knowledge *k, const struct next_step *s)
   return o;
 }
 
-static struct json *next_steps(const struct knowledge *k, const struct assessment *a)
+static struct json *next_steps(const struct knowledge *k, const struct bench_case *c, const struct assessment *a)
 {
   struct json *list = json_list();
 
-  for (size_t i = 0; i < a->plan.count && i < MOST_STEPS; i++) json_push(list, step(k, &a->plan.steps[i]));
+  for (size_t i = 0; i < a->plan.count && i < MOST_STEPS; i++) json_push(list, step(k, c, &a->plan.steps[i]));
   return list;
 }
 
-static struct json *repair(const struct knowledge *k, int fault)
+static struct json *repair(const struct knowledge *k, const struct bench_case *c, int fault)
 {
   const struct repair *r = &k->repairs[k->faults[fault].repair];
   struct json *o = json_object();
@@ -224,9 +225,9 @@ static struct json *repair(const struct knowledge *k, int fault)
   json_put_text(o, "for", k->faults[fault].id);
   json_put_text(o, "repair", r->id);
   json_put_text(o, "name", r->name);
-  json_put(o, "cautions", cautions_of(k, &r->cautions, &r->off));
+  json_put(o, "cautions", cautions_of(k, c, &r->cautions, &r->off));
   json_put_number(o, "minutes", r->minutes);
-  json_put(o, "covers_off", covers(k, &r->off));
+  json_put(o, "covers_off", covers(k, c, &r->off));
   json_put(o, "parts", texts(&r->parts));
   json_put(o, "consumables", texts(&r->consumables));
   json_put(o, "tools", texts(&r->tools));
@@ -266,20 +267,19 @@ struct json *answer_json(const struct knowledge *k, const struct bench_case *c, 
   int *ids = mem_array(k->caution_count + 1, sizeof *ids);
   char print[24];
 
-  (void)c;
   snprintf(print, sizeof print, "%016llx", k->fingerprint);
   json_put_text(o, "pullcord", ANSWER_VERSION);
   json_put_text(o, "knowledge", print);
   json_put_text(o, "disposition", disposition_name(a->disposition));
   json_put(o, "hand_over", notes(k, a, HAND_OVER, "to"));
-  json_put(o, "cautions", cautions(k, ids, part_cautions(k, a, ids)));
+  json_put(o, "cautions", cautions(k, ids, part_cautions(k, c, a, ids)));
   json_put(o, "ranking", ranking(k, a));
   json_put_number(o, "nothing_broken", a->sound);
   json_put_number(o, "not_listed", a->belief[a->net.count - 1]);
   json_put_number(o, "two_or_more", a->two_or_more);
   json_put(o, "explanations", explanations(k, a));
-  json_put(o, "next", next_steps(k, a));
-  if (a->disposition == DISPOSITION_REPAIR) json_put(o, "repair", repair(k, a->ranking[0].fault));
+  json_put(o, "next", next_steps(k, c, a));
+  if (a->disposition == DISPOSITION_REPAIR) json_put(o, "repair", repair(k, c, a->ranking[0].fault));
   json_put(o, "contradictions", notes(k, a, CLASH, "check"));
   json_put(o, "weakened", notes(k, a, WEAKENS, "check"));
   json_put(o, "unsafe", notes(k, a, UNSAFE, "check"));

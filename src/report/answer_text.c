@@ -81,21 +81,22 @@ static void cautions(struct buf *out, const struct knowledge *k, const int *ids,
   }
 }
 
-static void cautions_of(struct buf *out, const struct knowledge *k, const struct refs *own,
-                        const struct refs *off, int width)
+static void cautions_of(struct buf *out, const struct knowledge *k, const struct bench_case *c,
+                        const struct refs *own, const struct refs *off, int width)
 {
   int *ids = mem_array(k->caution_count + 1, sizeof *ids);
   size_t count = 0;
 
-  part_add_cautions(k, own, off, ids, &count);
+  part_add_cautions(k, c, own, off, ids, &count);
   cautions(out, k, ids, count, width);
   free(ids);
 }
 
-static void covers(struct buf *out, const struct knowledge *k, const struct refs *off, int width)
+static void covers(struct buf *out, const struct knowledge *k, const struct bench_case *c, const struct refs *off,
+                   int width)
 {
   int *order = mem_array(k->cover_count + 1, sizeof *order);
-  size_t count = part_covers(k, off, order);
+  size_t count = part_covers(k, c, off, order);
   struct buf b = {0};
 
   for (size_t i = 0; i < count; i++) buf_addf(&b, "%s%s", i ? ", then " : "", k->covers[order[i]].name);
@@ -104,13 +105,13 @@ static void covers(struct buf *out, const struct knowledge *k, const struct refs
   free(order);
 }
 
-void answer_check(struct buf *out, const struct knowledge *k, const struct assessment *a,
+void answer_check(struct buf *out, const struct knowledge *k, const struct bench_case *bench,
                   const struct next_step *s, int width)
 {
   const struct check *c = &k->checks[s->check];
 
-  cautions_of(out, k, &c->cautions, &c->off, width);
-  covers(out, k, &c->off, width);
+  cautions_of(out, k, bench, &c->cautions, &c->off, width);
+  covers(out, k, bench, &c->off, width);
   list(out, "  tools: ", &c->tools, width);
   steps(out, &c->steps, width);
   list(out, "  beware: ", &c->mistakes, width);
@@ -125,18 +126,24 @@ void answer_check(struct buf *out, const struct knowledge *k, const struct asses
     bullet(out, buf_text(&b), width, "  if ", "     ");
     buf_free(&b);
   }
+  for (size_t i = 0; s->outcome_count == 0 && i < c->results.count; i++) {
+    struct buf b = {0};
+
+    buf_addf(&b, "%s: %s", c->labels.items[i], c->means.items[i]);
+    bullet(out, buf_text(&b), width, "  if ", "     ");
+    buf_free(&b);
+  }
   if (s->ask_first >= 0) bullet(out, k->rules[s->ask_first].reason, width, "  first, because: ", "     ");
-  (void)a;
 }
 
-void answer_repair(struct buf *out, const struct knowledge *k, int fault, int width)
+void answer_repair(struct buf *out, const struct knowledge *k, const struct bench_case *c, int fault, int width)
 {
   const struct fault *f = &k->faults[fault];
   const struct repair *r = &k->repairs[f->repair];
 
   buf_addf(out, "Repair: %s (about %.0f minutes)\n", r->name, r->minutes);
-  cautions_of(out, k, &r->cautions, &r->off, width);
-  covers(out, k, &r->off, width);
+  cautions_of(out, k, c, &r->cautions, &r->off, width);
+  covers(out, k, c, &r->off, width);
   list(out, "  parts: ", &r->parts, width);
   list(out, "  also:  ", &r->consumables, width);
   list(out, "  tools: ", &r->tools, width);
@@ -322,12 +329,12 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
   buf_addf(out, "%s\n\n", verdict(a->disposition));
   answer_why(out, k, c, a, a->ranking[0].fault, width);
   buf_add(out, "\n");
-  if (a->disposition == DISPOSITION_REPAIR) answer_repair(out, k, a->ranking[0].fault, width);
+  if (a->disposition == DISPOSITION_REPAIR) answer_repair(out, k, c, a->ranking[0].fault, width);
   else if (a->plan.count) {
     const struct next_step *s = &a->plan.steps[0];
 
     buf_addf(out, "Next: %s (%g min, saves about %.0f min)\n", k->checks[s->check].ask, s->minutes, s->saving);
-    answer_check(out, k, a, s, width);
+    answer_check(out, k, c, s, width);
   } else {
     buf_add(out, "No check is worth its minutes now.\n");
   }

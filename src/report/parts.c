@@ -60,60 +60,63 @@ size_t part_shown(const struct knowledge *k, const struct assessment *a, size_t 
   return n;
 }
 
-size_t part_covers(const struct knowledge *k, const struct refs *off, int *order)
+size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *off, int *order)
 {
-  size_t count = 0;
+  size_t count = 0, open;
 
   for (size_t i = 0; i < off->count; i++) {
     int chain[32];
     size_t depth = 0;
 
-    for (int c = off->at[i]; c >= 0 && depth < 32; c = k->covers[c].under) chain[depth++] = c;
+    for (int x = off->at[i]; x >= 0 && depth < 32; x = k->covers[x].under) chain[depth++] = x;
     while (depth > 0) {
-      int c = chain[--depth];
+      int x = chain[--depth];
       size_t j = 0;
 
-      while (j < count && order[j] != c) j++;
-      if (j == count) order[count++] = c;
+      while (j < count && order[j] != x) j++;
+      if (j == count && case_needs(c, &k->covers[x].needs, &open) != TRI_LACKS) order[count++] = x;
     }
   }
   return count;
 }
 
-static void add_caution(int *ids, size_t *count, int caution)
+static void add_caution(const struct knowledge *k, const struct bench_case *c, int *ids, size_t *count,
+                        int caution)
 {
+  size_t open;
+
   for (size_t i = 0; i < *count; i++)
     if (ids[i] == caution) return;
-  ids[(*count)++] = caution;
+  if (case_needs(c, &k->cautions[caution].needs, &open) != TRI_LACKS) ids[(*count)++] = caution;
 }
 
-void part_add_cautions(const struct knowledge *k, const struct refs *own, const struct refs *off, int *ids,
-                       size_t *count)
+void part_add_cautions(const struct knowledge *k, const struct bench_case *c, const struct refs *own,
+                       const struct refs *off, int *ids, size_t *count)
 {
   int *order = mem_array(k->cover_count + 1, sizeof *order);
-  size_t covers = part_covers(k, off, order);
+  size_t covers = part_covers(k, c, off, order);
 
-  for (size_t i = 0; i < own->count; i++) add_caution(ids, count, own->at[i]);
+  for (size_t i = 0; i < own->count; i++) add_caution(k, c, ids, count, own->at[i]);
   for (size_t i = 0; i < covers; i++)
     for (size_t j = 0; j < k->covers[order[i]].cautions.count; j++)
-      add_caution(ids, count, k->covers[order[i]].cautions.at[j]);
+      add_caution(k, c, ids, count, k->covers[order[i]].cautions.at[j]);
   free(order);
 }
 
-size_t part_cautions(const struct knowledge *k, const struct assessment *a, int *ids)
+size_t part_cautions(const struct knowledge *k, const struct bench_case *c, const struct assessment *a, int *ids)
 {
   size_t count = 0;
 
   for (size_t i = 0; i < a->drawn.count; i++)
-    if (a->drawn.items[i].kind == WARN) add_caution(ids, &count, a->drawn.items[i].a);
+    if (a->drawn.items[i].kind == WARN) add_caution(k, c, ids, &count, a->drawn.items[i].a);
   if (a->disposition == DISPOSITION_REPAIR && a->ranking[0].fault >= 0) {
     const struct repair *r = &k->repairs[k->faults[a->ranking[0].fault].repair];
 
-    part_add_cautions(k, &r->cautions, &r->off, ids, &count);
+    part_add_cautions(k, c, &r->cautions, &r->off, ids, &count);
   } else if (a->plan.count > 0) {
-    const struct check *c = &k->checks[a->plan.steps[0].check];
+    const struct check *next = &k->checks[a->plan.steps[0].check];
 
-    part_add_cautions(k, &c->cautions, &c->off, ids, &count);
+    part_add_cautions(k, c, &next->cautions, &next->off, ids, &count);
   }
   return count;
 }

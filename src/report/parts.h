@@ -24,13 +24,15 @@ size_t part_shown(const struct knowledge *k, const struct assessment *a, size_t 
 
 /* Cautions to show now: those that rules warn of, then those of the check or repair that
  * is advised, each once. Fills ids (room for caution_count) and returns how many. */
-size_t part_cautions(const struct knowledge *k, const struct assessment *a, int *ids);
+size_t part_cautions(const struct knowledge *k, const struct bench_case *c, const struct assessment *a, int *ids);
 
-/* Adds the cautions of a list and of the covers that come off (each once). */
-void part_add_cautions(const struct knowledge *k, const struct refs *own, const struct refs *off, int *ids,
-                       size_t *count);
+/* Adds the cautions of a list and of the covers that come off (each once), but for those
+ * that do not concern this machine. */
+void part_add_cautions(const struct knowledge *k, const struct bench_case *c, const struct refs *own,
+                       const struct refs *off, int *ids, size_t *count);
 
-/* Covers to take off, outermost first, into order (room for cover_count). */
-size_t part_covers(const struct knowledge *k, const struct refs *off, int *order);
+/* Covers to take off, outermost first, into order (room for cover_count); those that the
+ * machine lacks are left out. */
+size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *off, int *order);
 
 #endif

@@ -1,0 +1,240 @@
+/* bench_entry.c - what was typed, taken as a result; see bench.h. */
+#include <ctype.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/text.h"
+#include "cli/bench.h"
+#include "cli/terminal.h"
+#include "report/answer.h"
+#include "shop/words.h"
+#include "units/parse.h"
+
+enum { MOST_CANDIDATES = 6 };
+
+/* Below this a name is not taken for a check at all; within the margin of the best one,
+ * the person is asked which. */
+static const double name_enough = 0.3, margin = 0.12;
+
+static bool applies(const struct bench *b, int check)
+{
+  size_t open;
+
+  return case_needs(&b->c, &b->k->checks[check].needs, &open) != TRI_LACKS;
+}
+
+void bench_record(struct bench *b, struct case_result r)
+{
+  struct buf said = {0};
+
+  case_set_result(&b->c, r);
+  b->assessed = false;
+  if (b->pending == r.check) b->pending = -1;
+  answer_result(&said, b->k, &r);
+  bench_say("Noted: %s.", buf_text(&said));
+  buf_free(&said);
+}
+
+/* Cuts a trailing ", fairly" or ", unsure" off the line. */
+static double cut_sureness(const struct bench *b, char *line)
+{
+  static const char *const tails[] = {"fairly sure", "not sure", "fairly", "unsure", "sure"};
+  size_t n = strlen(line);
+  double sure = 1;
+
+  for (size_t i = 0; i < sizeof tails / sizeof tails[0]; i++) {
+    size_t m = strlen(tails[i]);
+
+    if (n <= m || strcmp(line + n - m, tails[i]) != 0 || !strchr(" ,", line[n - m - 1])) continue;
+    words_sure(b->k, tails[i], &sure);
+    n -= m;
+    while (n > 0 && strchr(" ,", line[n - 1])) n--;
+    line[n] = '\0';
+    break;
+  }
+  return sure;
+}
+
+/* Lets the person choose among checks. -1 when none of them. */
+static int choose(const struct bench *b, const int *checks, size_t count)
+{
+  char *line;
+  int chosen = -1;
+
+  for (size_t i = 0; i < count; i++) printf("  %zu. %s\n", i + 1, b->k->checks[checks[i]].name);
+  printf("  0. none of these\n");
+  line = terminal_line("which check? ");
+  if (line && line[0] >= '1' && (size_t)(line[0] - '0') <= count && !line[1]) chosen = checks[line[0] - '1'];
+  free(line);
+  return chosen;
+}
+
+/* The matches that apply to this machine, best first; returns how many are within the
+ * margin of the best. */
+static size_t candidates(const struct bench *b, const char *words, int *out, double *best)
+{
+  struct word_match m[MOST_CANDIDATES * 2];
+  size_t n = words_match_checks(b->k, words, m, MOST_CANDIDATES * 2), count = 0;
+
+  *best = 0;
+  for (size_t i = 0; i < n && count < MOST_CANDIDATES; i++) {
+    if (m[i].score < name_enough || !applies(b, m[i].at)) continue;
+    if (count == 0) *best = m[i].score;
+    if (m[i].score >= *best - margin) out[count++] = m[i].at;
+  }
+  return count;
+}
+
+int bench_find_check(struct bench *b, const char *words)
+{
+  int found[MOST_CANDIDATES], exact = knowledge_find(b->k, ENTRY_CHECK, words);
+  double best;
+  size_t n;
+
+  if (exact >= 0) return exact;
+  n = candidates(b, words, found, &best);
+  if (n == 0) {
+    bench_say("I know no check called \"%s\" for this machine. \"next\" lists what is worth doing; the tab key "
+              "completes names.", words);
+    return -1;
+  }
+  return n == 1 || best > 0.95 ? found[0] : choose(b, found, n);
+}
+
+/* "compression 62 psi", "spark none": tries every place where the name may end and the
+ * result begin, and keeps the splits whose result fits the check. */
+static size_t split_entries(const struct bench *b, const char *line, struct case_result *out, size_t most)
+{
+  size_t count = 0;
+  double best_score = 0;
+
+  for (const char *p = strchr(line, ' '); p; p = strchr(p + 1, ' ')) {
+    int found[MOST_CANDIDATES];
+    char head[200];
+    double score;
+    size_t n;
+
+    if ((size_t)(p - line) >= sizeof head) break;
+    memcpy(head, line, (size_t)(p - line));
+    head[p - line] = '\0';
+    n = candidates(b, head, found, &score);
+    for (size_t i = 0; i < n; i++) {
+      struct case_result r;
+      struct err e;
+
+      if (words_result(b->k, found[i], p + 1, &r, &e)) continue;
+      if (score > best_score + 0.05) count = 0; /* a longer name fits better */
+      if (score < best_score - 0.05) continue;
+      if (score > best_score) best_score = score;
+      if (count < most) out[count++] = r;
+    }
+  }
+  return count;
+}
+
+/* The error of the best split, so that "compression 6200 psi" says what is wrong. */
+static bool say_split_error(const struct bench *b, const char *line)
+{
+  for (const char *p = strchr(line, ' '); p; p = strchr(p + 1, ' ')) {
+    int found[MOST_CANDIDATES];
+    char head[200];
+    struct case_result r;
+    struct err e;
+    double score;
+
+    if (!isdigit((unsigned char)p[1]) || (size_t)(p - line) >= sizeof head) continue;
+    memcpy(head, line, (size_t)(p - line));
+    head[p - line] = '\0';
+    if (candidates(b, head, found, &score) == 0 || b->k->checks[found[0]].kind != KIND_MEASURE) continue;
+    if (words_result(b->k, found[0], p + 1, &r, &e) == 0) continue;
+    bench_say("%s: %s", b->k->checks[found[0]].name, e.text);
+    return true;
+  }
+  return false;
+}
+
+/* A bare reading: the measured checks of its quantity that apply. */
+static bool bare_reading(struct bench *b, const char *line, double sure)
+{
+  int found[MOST_CANDIDATES], chosen;
+  struct case_result r;
+  struct amount a;
+  struct err e;
+  size_t n = 0;
+
+  if (!isdigit((unsigned char)line[0]) && line[0] != '.') return false;
+  if (amount_parse(line, strlen(line), Q_NONE, NULL, &a, &e)) {
+    bench_say("%s", e.text);
+    return true;
+  }
+  for (size_t i = 0; i < b->k->check_count && n < MOST_CANDIDATES; i++)
+    if (b->k->checks[i].kind == KIND_MEASURE && b->k->checks[i].quantity == a.unit->quantity && applies(b, (int)i))
+      found[n++] = (int)i;
+  if (n == 0) {
+    bench_say("That is a %s, but nothing measured so applies to this machine.", quantity_name(a.unit->quantity));
+    return true;
+  }
+  printf("What was measured?\n");
+  chosen = n == 1 ? found[0] : choose(b, found, n);
+  if (chosen < 0) return true;
+  if (words_result(b->k, chosen, line, &r, &e)) {
+    bench_say("%s", e.text);
+    return true;
+  }
+  r.sure *= sure;
+  bench_record(b, r);
+  return true;
+}
+
+static bool volunteered(struct bench *b, const char *line, double sure)
+{
+  struct case_result found[MOST_CANDIDATES];
+  size_t n = split_entries(b, line, found, MOST_CANDIDATES), at = 0;
+
+  if (n == 0) return false;
+  if (n > 1) {
+    int checks[MOST_CANDIDATES], chosen;
+
+    for (size_t i = 0; i < n; i++) checks[i] = found[i].check;
+    printf("Which of these do you mean?\n");
+    chosen = choose(b, checks, n);
+    if (chosen < 0) return true;
+    while (found[at].check != chosen) at++;
+  }
+  found[at].sure *= sure;
+  bench_record(b, found[at]);
+  return true;
+}
+
+void bench_entry(struct bench *b, const char *typed)
+{
+  char *line = mem_new(strlen(typed) + 1);
+  struct case_result r;
+  struct err e = {0};
+  double sure;
+  int check;
+
+  strcpy(line, typed);
+  text_lower(line);
+  sure = cut_sureness(b, line);
+  if (b->pending >= 0 && words_result(b->k, b->pending, line, &r, &e) == 0) {
+    r.sure *= sure;
+    bench_record(b, r);
+  } else if (b->pending >= 0 && strspn(line, "0123456789") == strlen(line)) {
+    bench_say("There are %zu choices.", b->k->checks[b->pending].results.count);
+  } else if (!volunteered(b, line, sure) && !bare_reading(b, line, sure) && !say_split_error(b, line)) {
+    int found[MOST_CANDIDATES];
+    double best;
+
+    if (candidates(b, line, found, &best) > 0) {
+      check = bench_find_check(b, line);
+      if (check >= 0) b->pending = check;
+    } else if (b->pending >= 0) {
+      bench_say("%s", e.text);
+    } else {
+      bench_say("I do not know what \"%s\" means. Type help.", line);
+    }
+  }
+  free(line);
+}

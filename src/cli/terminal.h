@@ -1,0 +1,31 @@
+/* terminal.h - lines in from the person; the only file that knows the line editor. */
+#ifndef CLI_TERMINAL_H
+#define CLI_TERMINAL_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+/* Sets up editing, history (kept in history_path, may be NULL) and completion when both
+ * standard input and output are a terminal that can move its cursor; plain lines
+ * otherwise. */
+void terminal_begin(const char *history_path);
+
+/* Words offered on the tab key; the list stays the caller's and must outlive its use. */
+void terminal_words(const char *const *words, size_t count);
+
+/* Shows the prompt and reads one line, without its end and without blanks around it, at
+ * most 1,000 bytes of printable UTF-8 (anything else is dropped). NULL at the end of the
+ * input. The caller frees. */
+char *terminal_line(const char *prompt);
+
+/* Starts and ends heavy print, where the terminal has it, the output is one, and NO_COLOR
+ * is unset or empty; "" otherwise. Never the only sign of anything. */
+const char *terminal_heavy(void);
+const char *terminal_plain(void);
+
+/* Columns to print in: the terminal's, between 40 and 100; 78 when there is none. */
+int terminal_width(void);
+
+void terminal_end(void);
+
+#endif

@@ -1,0 +1,12 @@
+# Runs `PROGRAM print WHAT` into the file OUT; with GZIP also packs it to OUT.gz.
+execute_process(COMMAND "${PROGRAM}" print "${WHAT}" OUTPUT_FILE "${OUT}" RESULT_VARIABLE status)
+if(NOT status EQUAL 0)
+  file(REMOVE "${OUT}")
+  message(FATAL_ERROR "${PROGRAM} print ${WHAT} ended with ${status}")
+endif()
+if(GZIP)
+  execute_process(COMMAND "${GZIP}" -9nf "${OUT}" RESULT_VARIABLE status)
+  if(NOT status EQUAL 0)
+    message(FATAL_ERROR "${OUT} cannot be packed")
+  endif()
+endif()

@@ -1,0 +1,26 @@
+# Removes the files named in MANIFEST (written by the install; DESTDIR counts as it did
+# there), then those folders of ours that are empty now.
+if(NOT EXISTS "${MANIFEST}")
+  message(FATAL_ERROR "${MANIFEST} is not there: nothing was installed from this folder.")
+endif()
+file(STRINGS "${MANIFEST}" files)
+set(folders)
+foreach(file IN LISTS files)
+  message(STATUS "Removing: $ENV{DESTDIR}${file}")
+  file(REMOVE "$ENV{DESTDIR}${file}")
+  cmake_path(GET file PARENT_PATH folder)
+  while(folder MATCHES "/pullcord(/|$)")
+    list(APPEND folders "$ENV{DESTDIR}${folder}")
+    cmake_path(GET folder PARENT_PATH folder)
+  endwhile()
+endforeach()
+
+list(REMOVE_DUPLICATES folders)
+list(SORT folders ORDER DESCENDING) # what lies deepest comes first
+foreach(folder IN LISTS folders)
+  file(GLOB left LIST_DIRECTORIES true "${folder}/*")
+  if(IS_DIRECTORY "${folder}" AND NOT left)
+    file(REMOVE_RECURSE "${folder}")
+  endif()
+endforeach()
+file(REMOVE "${MANIFEST}")
