@@ -140,13 +140,12 @@ static double chance_sound(struct casenet *n, const struct net *net, double log_
 /* 1 - P(none) - P(exactly one), from the definition. */
 static double chance_two(const struct casenet *n, const struct net *net, double log_chance)
 {
-  double rest = 1 - exp(net_log_joint(net, NULL, 0) - log_chance);
+  double *alone = mem_array(n->count, sizeof *alone), none, rest = 1;
 
-  for (size_t f = 0; f < n->count; f++) {
-    int set[1] = {(int)f};
-
-    if (net->prior[f] > 0) rest -= exp(net_log_joint(net, set, 1) - log_chance);
-  }
+  net_log_singles(net, &none, alone);
+  for (size_t f = 0; f < n->count; f++) rest -= exp(alone[f] - log_chance);
+  rest -= exp(none - log_chance);
+  free(alone);
   return rest > 0 ? rest : 0;
 }
 

@@ -148,17 +148,23 @@ static double chance_of(const char *file, const struct node *v, struct problems 
   return x > 0 && x < 1 ? x : 0.5;
 }
 
+/* The tree of a file goes when the file has been read, so texts are copied. */
+static const char *keep_text(struct arena *a, const struct node *v)
+{
+  return arena_text(a, v->text, strlen(v->text));
+}
+
 static void fill_texts(struct arena *a, struct texts *t, const struct node *v)
 {
   t->items = arena_array(a, values_count(v), sizeof *t->items);
-  for (; v; v = v->next) t->items[t->count++] = v->text;
+  for (; v; v = v->next) t->items[t->count++] = keep_text(a, v);
 }
 
 static void fill_refs(struct arena *a, struct refs *r, const struct node *v)
 {
   r->ids = arena_array(a, values_count(v), sizeof *r->ids);
   r->at = arena_array(a, values_count(v), sizeof *r->at);
-  for (; v; v = v->next) r->ids[r->count++] = v->text;
+  for (; v; v = v->next) r->ids[r->count++] = keep_text(a, v);
 }
 
 static void fill_numbers(struct arena *a, struct numbers *n, const char *file, const struct node *v,
@@ -171,11 +177,15 @@ static void fill_numbers(struct arena *a, struct numbers *n, const char *file, c
 static void fill_field(struct arena *a, char *member, enum field_kind kind, const char *file,
                        const struct node *v, struct problems *p)
 {
+  const char *text;
   double number;
   bool yes;
 
   switch (kind) {
-  case FIELD_TEXT: memcpy(member, &v->text, sizeof v->text); break;
+  case FIELD_TEXT:
+    text = keep_text(a, v);
+    memcpy(member, &text, sizeof text);
+    break;
   case FIELD_TEXTS: fill_texts(a, (struct texts *)(void *)member, v); break;
   case FIELD_REFS: fill_refs(a, (struct refs *)(void *)member, v); break;
   case FIELD_NUMBERS: fill_numbers(a, (struct numbers *)(void *)member, file, v, false, p); break;
@@ -200,7 +210,7 @@ static enum basis basis_of(const char *word)
   return BASIS_ESTIMATE;
 }
 
-static void fill_origin(struct origin *o, const char *file, const struct node *fact)
+static void fill_origin(struct arena *a, struct origin *o, const char *file, const struct node *fact)
 {
   const struct node *basis = fact_values(fact, "basis"), *source = fact_values(fact, "source");
   const struct node *place = fact_values(fact, "place");
@@ -209,8 +219,8 @@ static void fill_origin(struct origin *o, const char *file, const struct node *f
   o->line = fact->line;
   o->basis = basis ? basis_of(basis->text) : BASIS_NONE;
   o->source = -1;
-  o->source_id = source ? source->text : NULL;
-  o->place = place ? place->text : NULL;
+  o->source_id = source ? keep_text(a, source) : NULL;
+  o->place = place ? keep_text(a, place) : NULL;
 }
 
 /* Members that a missing slot leaves empty must still be readable texts. */
@@ -251,7 +261,7 @@ void fill_fact(struct fill *f, const struct template *form, const char *file,
       if (slot) v = slot->otherwise;
       if (v) fill_field(&f->k->arena, entry + d->offset, d->kind, file, v, p);
     }
-    fill_origin((struct origin *)(void *)(entry + target->origin), file, fact);
+    fill_origin(&f->k->arena, (struct origin *)(void *)(entry + target->origin), file, fact);
     count++;
     memcpy(base + target->array, &items, sizeof items);
     memcpy(base + target->count, &count, sizeof count);

@@ -53,6 +53,7 @@ int find_shipped(char **out, struct err *e)
     *out = file_join(exe, "../share/pullcord");
     if (is_folder(*out)) return 0;
     free(*out);
+    *out = NULL;
   }
   return err_set(e, EX_CONFIG, NULL, 0,
                  "the knowledge folder is not beside the program (share/pullcord). Install again, "

@@ -14,7 +14,6 @@ enum file_sort { SORT_FACTS, SORT_RULES, SORT_TEMPLATES };
 
 /* A file that was read: its text and tree. */
 struct parsed {
-  enum file_sort sort;
   const char *shown, *text;
   size_t len;
   struct node *forms;
@@ -26,21 +25,20 @@ static enum file_sort sort_of(const char *name)
   return strncmp(name, "rules/", 6) == 0 ? SORT_RULES : SORT_FACTS;
 }
 
-static int parse_file(struct knowledge *k, const struct knowledge_file *f, struct parsed *out,
-                      struct problems *p, struct err *e)
+static int parse_file(struct knowledge *k, struct arena *trees, const struct knowledge_file *f,
+                      struct parsed *out, struct problems *p, struct err *e)
 {
   char *text;
   struct err bad;
   int status = file_read(f->path, SEXPR_MAX_BYTES + 1, &text, &out->len, e);
 
   if (status) return status;
-  out->sort = sort_of(f->name);
   out->shown = arena_text(&k->arena, f->shown, strlen(f->shown));
-  out->text = arena_text(&k->arena, text, out->len);
+  out->text = arena_text(trees, text, out->len);
   free(text);
   for (size_t i = 0; i < out->len; i++) /* FNV-1a over everything read */
     k->fingerprint = (k->fingerprint ^ (unsigned char)out->text[i]) * 1099511628211ull;
-  if (sexpr_read(&k->arena, out->shown, out->text, out->len, &out->forms, &bad)) {
+  if (sexpr_read(trees, out->shown, out->text, out->len, &out->forms, &bad)) {
     problem_add(p, true, "syntax", bad.file, bad.line, "%s", bad.text);
     out->forms = NULL;
   }
@@ -73,56 +71,119 @@ static void add_facts(struct fill *f, const struct schema *schema, const struct 
   }
 }
 
+/* The engine reads byte by byte, and slowly: comments, indents and the comment string of
+ * each rule (kept in its card) are left out, line breaks stay so that lines keep their
+ * numbers. The text has passed the reader, so quotes and brackets are in order. */
+static size_t shrink(const char *from, size_t len, char *to)
+{
+  size_t n = 0;
+  bool in_head = false; /* between the bracket of a form and its first inner bracket */
+
+  for (size_t i = 0, depth = 0; i < len; i++) {
+    char c = from[i];
+
+    if (c == ';') {
+      while (i < len && from[i] != '\n') i++;
+      i--;
+    } else if (c == '"') {
+      size_t start = i++;
+
+      while (from[i] != '"') i += from[i] == '\\' ? 2 : 1;
+      for (size_t j = start; j <= i; j++)
+        if (!in_head || from[j] == '\n') to[n++] = from[j];
+    } else if (c != ' ' || (n > 0 && to[n - 1] != ' ' && to[n - 1] != '\n')) {
+      depth += c == '(';
+      if (c == '(') in_head = depth == 1;
+      depth -= c == ')';
+      to[n++] = c;
+    }
+  }
+  return n;
+}
+
 static void add_text(struct knowledge *k, size_t *room, const struct parsed *file)
 {
   void *items = k->texts;
+  char *text = arena_new(&k->arena, file->len + 1);
 
   mem_grow(&items, room, k->text_count + 1, sizeof *k->texts);
   k->texts = items;
-  k->texts[k->text_count++] = (struct rule_text){file->shown, file->text, file->len};
+  k->texts[k->text_count++] = (struct rule_text){file->shown, text, shrink(file->text, file->len, text)};
 }
 
-/* Templates first, then facts, then rules: each needs what came before. */
-static void assemble(struct knowledge *k, struct parsed *files, size_t count, struct problems *p)
+/* What is built up while the files are read. */
+struct reading {
+  struct knowledge *k;
+  struct schema schema;
+  struct fill fill;
+  struct rule_card *cards;
+  size_t card_room, text_room;
+  struct problems *p;
+};
+
+static void add_rules(struct reading *r, const struct parsed *file)
 {
-  struct schema schema = {0};
-  struct fill fill = {.k = k};
-  struct rule_card *cards = NULL;
-  size_t room = 0, text_room = 0;
-
-  for (size_t i = 0; i < count; i++)
-    if (files[i].sort == SORT_TEMPLATES && files[i].forms) {
-      schema_add(&schema, &k->arena, files[i].shown, files[i].forms, p);
-      add_text(k, &text_room, &files[i]);
-    }
-  for (size_t i = 0; i < count; i++)
-    if (files[i].sort == SORT_FACTS && files[i].forms) add_facts(&fill, &schema, &files[i], p);
-  for (size_t i = 0; i < count; i++)
-    if (files[i].sort == SORT_RULES && files[i].forms) {
-      rules_scan(&schema, &k->arena, files[i].shown, files[i].forms, &cards, &k->rule_count, &room, p);
-      add_text(k, &text_room, &files[i]);
-    }
-  k->rules = arena_array(&k->arena, k->rule_count, sizeof *k->rules);
-  if (k->rule_count) memcpy(k->rules, cards, k->rule_count * sizeof *cards);
-  free(cards);
-  fill_finish(&fill, p);
-  for (size_t i = 0; i < count; i++)
-    if (files[i].sort == SORT_RULES && files[i].forms)
-      rules_check_ids(k, files[i].shown, files[i].forms, p);
-  schema_free(&schema);
+  rules_scan(&r->schema, &r->k->arena, file->shown, file->forms, &r->cards, &r->k->rule_count, &r->card_room,
+             r->p);
+  add_text(r->k, &r->text_room, file);
 }
 
+/* Takes the files of one sort. Trees go into `trees`, or, when that is NULL, are dropped
+ * file by file, so that they do not pile up. */
+static int take_files(struct reading *r, const struct knowledge_files *files, enum file_sort sort,
+                      struct arena *trees, struct parsed *parsed, struct err *e)
+{
+  int status = 0;
+
+  for (size_t i = 0; i < files->count && status == 0; i++) {
+    struct arena own = {0};
+
+    if (sort_of(files->items[i].name) != sort) continue;
+    status = parse_file(r->k, trees ? trees : &own, &files->items[i], &parsed[i], r->p, e);
+    if (status == 0 && parsed[i].forms) {
+      if (sort == SORT_FACTS) add_facts(&r->fill, &r->schema, &parsed[i], r->p);
+      if (sort == SORT_RULES) add_rules(r, &parsed[i]);
+      if (sort == SORT_TEMPLATES) {
+        schema_add(&r->schema, trees, parsed[i].shown, parsed[i].forms, r->p);
+        add_text(r->k, &r->text_room, &parsed[i]);
+      }
+    }
+    arena_free(&own);
+  }
+  return status;
+}
+
+static void settle_cards(struct reading *r)
+{
+  struct knowledge *k = r->k;
+
+  k->rules = arena_array(&k->arena, k->rule_count, sizeof *k->rules);
+  if (k->rule_count) memcpy(k->rules, r->cards, k->rule_count * sizeof *r->cards);
+  free(r->cards);
+}
+
+/* Templates first, then facts, then rules: each needs what came before. The ids that rules
+ * name are looked up last, when all entries are linked. */
 int load_files(const struct knowledge_files *files, struct knowledge *out, struct problems *problems,
                struct err *e)
 {
   struct parsed *parsed = mem_array(files->count, sizeof *parsed);
-  int status = 0;
+  struct reading r = {.k = out, .fill = {.k = out}, .p = problems};
+  struct arena trees = {0};
+  int status;
 
   *out = (struct knowledge){.fingerprint = 1469598103934665603ull};
+  status = take_files(&r, files, SORT_TEMPLATES, &trees, parsed, e);
+  if (status == 0) status = take_files(&r, files, SORT_FACTS, NULL, parsed, e);
+  if (status == 0) status = take_files(&r, files, SORT_RULES, &trees, parsed, e);
+  settle_cards(&r);
+  fill_finish(&r.fill, problems);
   for (size_t i = 0; i < files->count && status == 0; i++)
-    status = parse_file(out, &files->items[i], &parsed[i], problems, e);
-  if (status == 0) assemble(out, parsed, files->count, problems);
+    if (sort_of(files->items[i].name) == SORT_RULES && parsed[i].forms)
+      rules_check_ids(out, parsed[i].shown, parsed[i].forms, problems);
   problems_sort(problems);
+  schema_free(&r.schema);
+  arena_free(&trees);
   free(parsed);
   return status;
 }

@@ -234,7 +234,7 @@ static bool read_card(struct arena *arena, const char *file, const struct node *
   size_t i, n;
 
   if (text[0] != '[' || !end) return false;
-  *card = (struct rule_card){.id = name->text};
+  *card = (struct rule_card){.id = arena_text(arena, name->text, strlen(name->text))};
   card->origin = (struct origin){.file = file, .line = name->line, .source = -1};
   n = strcspn(text + 1, " ]");
   for (i = 0; i < 4; i++)
@@ -248,7 +248,7 @@ static bool read_card(struct arena *arena, const char *file, const struct node *
   while (*text == ' ') text++;
   if (text < end) card->origin.place = arena_text(arena, text, (size_t)(end - text));
   for (end++; *end == ' '; end++) continue;
-  card->reason = end;
+  card->reason = arena_text(arena, end, strlen(end));
   return *end != '\0';
 }
 

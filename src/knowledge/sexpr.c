@@ -120,12 +120,17 @@ static double number_value(const char *w)
   return sign * (value / scale);
 }
 
+static bool ends_word(char c)
+{
+  return c == ' ' || c == '\t' || c == '\r' || c == '\n' || c == '(' || c == ')' || c == '"' || c == ';';
+}
+
 static int read_word(struct reader *r)
 {
   size_t start = r->at;
   struct node *n;
 
-  while (r->at < r->len && !strchr(" \t\r\n()\";", r->text[r->at])) r->at++;
+  while (r->at < r->len && !ends_word(r->text[r->at])) r->at++;
   if (r->at - start > SEXPR_MAX_WORD)
     return refuse(r, r->line, "a word is longer than 128 bytes. Is a space or a quote missing?");
   n = add(r, NODE_WORD, r->line);

@@ -38,7 +38,10 @@ static const char *id_at(struct shelf s, size_t i)
 }
 
 /* Open addressing over all kinds together; at -1 marks an empty place. */
-struct id_index { size_t mask; struct id_place { int at; enum entry_kind kind; } places[]; };
+struct id_index {
+  size_t mask;
+  struct id_place { size_t hash; int at; enum entry_kind kind; } places[];
+};
 
 static size_t hash(enum entry_kind kind, const char *id)
 {
@@ -52,12 +55,16 @@ static size_t hash(enum entry_kind kind, const char *id)
 static struct id_place *place_of(const struct knowledge *k, enum entry_kind kind, const char *id)
 {
   struct shelf s = shelf_of(k, kind);
-  size_t i = hash(kind, id);
+  size_t h = hash(kind, id);
 
-  for (;; i++) {
+  for (size_t i = h;; i++) {
     struct id_place *p = &k->index->places[i & k->index->mask];
 
-    if (p->at < 0 || (p->kind == kind && strcmp(id_at(s, (size_t)p->at), id) == 0)) return p;
+    if (p->at < 0) {
+      p->hash = h;
+      return p;
+    }
+    if (p->hash == h && p->kind == kind && strcmp(id_at(s, (size_t)p->at), id) == 0) return p;
   }
 }
 
@@ -77,7 +84,10 @@ void knowledge_index(struct knowledge *k)
     for (size_t i = 0; i < s.count; i++) {
       struct id_place *p = place_of(k, (enum entry_kind)kind, id_at(s, i));
 
-      if (p->at < 0) *p = (struct id_place){(int)i, (enum entry_kind)kind};
+      if (p->at < 0) {
+        p->at = (int)i;
+        p->kind = (enum entry_kind)kind;
+      }
     }
   }
 }

@@ -29,6 +29,7 @@ struct ahead {
   int fault[MOST_SINGLE]; /* places in the casenet of the faults that matter */
   double cost[MOST_SINGLE];
   size_t fault_count;
+  int *place;                 /* index into fault[] of a place in the casenet, -1 */
   double chance[MOST_SINGLE]; /* scratch of expected_cost */
   int order[MOST_SINGLE];
 };
@@ -78,7 +79,11 @@ static void pick_faults(struct ahead *a, const struct bench_case *c, const doubl
     memmove(&a->fault[at + 1], &a->fault[at], (a->fault_count - 1 - at) * sizeof a->fault[0]);
     a->fault[at] = (int)f;
   }
-  for (size_t i = 0; i < a->fault_count; i++) a->cost[i] = repair_cost(a->k, c, a->n->fault_of[a->fault[i]]);
+  for (size_t f = 0; f < a->n->count; f++) a->place[f] = -1;
+  for (size_t i = 0; i < a->fault_count; i++) {
+    a->place[a->fault[i]] = (int)i;
+    a->cost[i] = repair_cost(a->k, c, a->n->fault_of[a->fault[i]]);
+  }
 }
 
 static void add_hypothesis(struct ahead *a, const struct net *net, int x, int y)
@@ -107,13 +112,6 @@ static void list_hypotheses(struct ahead *a)
   for (size_t i = 0; i < a->count; i++) a->h[i].weight /= sum;
 }
 
-static int place(const struct ahead *a, int fault)
-{
-  for (size_t i = 0; i < a->fault_count; i++)
-    if (a->fault[i] == fault) return (int)i;
-  return -1;
-}
-
 /* Expected minutes to repair in the order of chance over cost, for hypotheses of total
  * weight `sum`; a hypothesis of two faults counts half for each. Unnormalised: the result
  * is weighted by `sum` too. *first is the fault repaired first (index into fault[]). */
@@ -126,7 +124,7 @@ static double expected_cost(struct ahead *a, const double *weight, int *first)
     a->order[i] = (int)i;
   }
   for (size_t i = 1 + a->fault_count; i < a->count; i++)
-    for (int s = 0; s < 2; s++) a->chance[place(a, a->h[i].set[s])] += weight[i] / 2;
+    for (int s = 0; s < 2; s++) a->chance[a->place[a->h[i].set[s]]] += weight[i] / 2;
   for (size_t i = 0; i < a->fault_count; i++) left += a->chance[i];
   for (size_t i = 1; i < a->fault_count; i++) { /* insertion sort: nearly in order already */
     int x = a->order[i];
@@ -144,22 +142,61 @@ static double expected_cost(struct ahead *a, const double *weight, int *first)
   return total;
 }
 
-static void leading(const struct ahead *a, const double *weight, double sum, struct next_outcome *o)
+/* What leads when the hypotheses weigh so. */
+static void leading(struct ahead *a, const double *weight, double sum, struct next_outcome *o)
 {
   double best = weight[0];
 
   o->fault = NEXT_NOTHING_BROKEN;
-  for (size_t i = 0; i < a->fault_count; i++) {
-    double x = weight[i + 1];
-
-    for (size_t j = 1 + a->fault_count; j < a->count; j++)
-      if (a->h[j].set[0] == a->fault[i] || a->h[j].set[1] == a->fault[i]) x += weight[j];
-    if (x > best) {
-      best = x;
+  for (size_t i = 0; i < a->fault_count; i++) a->chance[i] = weight[i + 1];
+  for (size_t i = 1 + a->fault_count; i < a->count; i++)
+    for (int s = 0; s < 2; s++) a->chance[a->place[a->h[i].set[s]]] += weight[i];
+  for (size_t i = 0; i < a->fault_count; i++)
+    if (a->chance[i] > best) {
+      best = a->chance[i];
       o->fault = a->n->fault_of[a->fault[i]];
     }
-  }
   o->belief = sum > 0 ? best / sum : 0;
+}
+
+static void running_sum(const double *chance, int grades, double *out)
+{
+  double sum = 0;
+
+  for (int g = 0; g < grades; g++) out[g] = sum += chance[g];
+}
+
+/* Weight of every hypothesis after each result. Only the faults of the hypotheses matter,
+ * so their links are looked up once. */
+static void split_weights(const struct ahead *a, const struct net_finding *f,
+                          double weight[NET_MAX_GRADES][MOST_HYPOTHESES])
+{
+  double leak[NET_MAX_GRADES], sum[MOST_SINGLE][NET_MAX_GRADES];
+  bool touched[MOST_SINGLE] = {false};
+
+  running_sum(f->leak, f->grades, leak);
+  for (size_t i = 0; i < f->link_count; i++) {
+    int p = a->place[f->links[i].fault];
+
+    if (p < 0) continue;
+    touched[p] = true;
+    running_sum(f->links[i].chance, f->grades, sum[p]);
+  }
+  for (size_t i = 0; i < a->count; i++) {
+    double before = 0;
+
+    for (int g = 0; g < f->grades; g++) {
+      double cdf = leak[g];
+
+      for (size_t s = 0; s < a->h[i].count; s++) {
+        int p = a->place[a->h[i].set[s]];
+
+        if (touched[p]) cdf *= sum[p][g];
+      }
+      weight[g][i] = a->h[i].weight * (cdf - before);
+      before = cdf;
+    }
+  }
 }
 
 /* What making this check would save, and what its results lead to. */
@@ -167,12 +204,7 @@ static void look_ahead(struct ahead *a, const struct net_finding *f, double now,
 {
   double weight[NET_MAX_GRADES][MOST_HYPOTHESES], after = 0;
 
-  for (size_t i = 0; i < a->count; i++) {
-    double grade[NET_MAX_GRADES];
-
-    net_grade_chances(f, a->h[i].set, a->h[i].count, grade);
-    for (int g = 0; g < f->grades; g++) weight[g][i] = a->h[i].weight * grade[g];
-  }
+  split_weights(a, f, weight);
   s->outcome_count = f->grades;
   for (int g = 0; g < f->grades; g++) {
     struct next_outcome *o = &s->outcomes[g];
@@ -229,6 +261,7 @@ void next_plan(struct casenet *n, const struct bench_case *c, const struct concl
   *out = (struct next_plan){.repair_first = -1};
   a->n = n;
   a->k = n->k;
+  a->place = mem_array(n->count, sizeof *a->place);
   pick_faults(a, c, belief);
   list_hypotheses(a);
   for (size_t i = 0; i < a->count; i++) weight[i] = a->h[i].weight;
@@ -251,6 +284,7 @@ void next_plan(struct casenet *n, const struct bench_case *c, const struct concl
     out->steps[out->count++] = s;
   }
   if (out->count > 1) qsort(out->steps, out->count, sizeof *out->steps, better);
+  free(a->place);
   free(a);
 }
 

@@ -25,16 +25,45 @@ static bool is_one_of(const char *w, const char *const *list)
 static const char *const fillers[] = {"the", "a", "an", "it", "is", "i", "my", "to", "of", "and", "in",
                                       "on", "at", "that", "this", "when", "then", "but", "so", "me",
                                       "has", "have", "with", "for", "be", "just", "was", "its", "or",
-                                      "does", "do", "will", NULL};
+                                      "does", "do", "will", "would", NULL};
 static const char *const noes[] = {"wont", "doesnt", "cant", "cannot", "dont", "refuses", "never", "no",
-                                   NULL};
+                                   "isnt", "didnt", "wouldnt", "couldnt", "aint", "without", NULL};
+
+/* Words for one and the same thing, and spellings too far off for one typing mistake; the
+ * first of each row stands for all. Both sides of a match are put into these words. */
+static const char *const same_words[][11] = {
+  {"petrol", "gas", "gasoline", "fuel", NULL},
+  {"rope", "cord", "string", NULL},
+  {"exhaust", "muffler", "silencer", "exaust", NULL},
+  {"carburettor", "carb", "carby", "carburetor", "carburator", NULL},
+  {"throttle", "trigger", "accelerator", NULL},
+  {"generator", "genny", "genset", "jenny", NULL},
+  {"dies", "conks", "conk", "conked", "conking", "stalls", "stall", "stalling", "quits", "dying", NULL},
+  {"idle", "tick", "ticks", "ticking", "tickover", "idling", NULL},
+  {"revs", "revving", "reving", "revved", NULL},
+  {"seized", "siezed", "ceased", NULL},
+  {"choke", "choak", "chock", NULL},
+  {"shakes", "shaking", "judders", "juddering", NULL},
+  {"stinks", "smells", "smell", "reeks", "stink", NULL},
+  {"dripping", "drips", "leaking", "leaks", "leak", "pouring", "weeping", NULL},
+};
+
+static const char *stands_for(const char *w)
+{
+  for (size_t i = 0; i < sizeof same_words / sizeof same_words[0]; i++)
+    if (is_one_of(w, same_words[i])) return same_words[i][0];
+  for (size_t i = 0; strlen(w) > 5 && i < sizeof same_words / sizeof same_words[0]; i++)
+    for (const char *const *j = same_words[i]; *j; j++)
+      if (strlen(*j) > 4 && text_distance(w, *j, 1) <= 1) return same_words[i][0];
+  return w;
+}
 
 static void push_word(struct words *out, char *w, size_t *n)
 {
   w[*n] = '\0';
   *n = 0;
   if (!*w || is_one_of(w, fillers) || out->count == MAX_WORDS) return;
-  strcpy(out->w[out->count++], is_one_of(w, noes) ? "not" : w);
+  strcpy(out->w[out->count++], is_one_of(w, noes) ? "not" : stands_for(w));
 }
 
 static void cut_words(const char *text, struct words *out)
@@ -65,6 +94,14 @@ static size_t common_start(const char *a, const char *b)
   return n;
 }
 
+/* Two letters next to each other changed places. */
+static bool is_swapped(const char *a, const char *b)
+{
+  size_t n = common_start(a, b);
+
+  return a[n] && a[n + 1] && a[n] == b[n + 1] && a[n + 1] == b[n] && strcmp(a + n + 2, b + n + 2) == 0;
+}
+
 /* How alike two words are: 1 equal, 0.9 same stem, 0.7 one typing mistake, 0.6 two in a
  * longer word. */
 static double likeness(const char *a, const char *b)
@@ -76,6 +113,7 @@ static double likeness(const char *a, const char *b)
   if (n >= 4 && la - n <= 3 && lb - n <= 3) return 0.9;
   if (n == 3 && la - n <= 1 && lb - n <= 1) return 0.9; /* dies / die, rev / revs */
   if (la > 4 && lb > 4 && text_distance(a, b, 1) <= 1) return 0.7;
+  if (la > 3 && la == lb && is_swapped(a, b)) return 0.7;
   if (la > 5 && lb > 5 && text_distance(a, b, 2) <= 2) return 0.6;
   return 0;
 }
@@ -93,42 +131,61 @@ static void add_saying(struct sayings *s, int at, const char *text)
   cut_words(text, &s->items[s->count++].words);
 }
 
-/* Sayings that hold the word, for its rarity. */
+/* How rare a word is: few entries have a saying that holds it. The sayings of one entry lie
+ * together, so that each entry is counted once. */
 static double rarity(const struct sayings *s, const char *word)
 {
-  size_t holding = 0;
+  size_t entries = 0, holding = 0;
+  int last = -1, held = -1;
 
-  for (size_t i = 0; i < s->count; i++)
-    for (size_t j = 0; j < s->items[i].words.count; j++)
+  for (size_t i = 0; i < s->count; i++) {
+    int at = s->items[i].at;
+
+    if (at != last) entries++;
+    last = at;
+    for (size_t j = 0; at != held && j < s->items[i].words.count; j++)
       if (strcmp(s->items[i].words.w[j], word) == 0) {
         holding++;
-        break;
+        held = at;
       }
-  return log((double)(s->count + 1) / (double)(holding + 1)) + 0.1;
+  }
+  return log((double)(entries + 1) / (double)(holding + 1)) + 0.1;
 }
 
-/* Shared weight over all weight, of the saying and (half as much) of the text. */
-static double score(const struct sayings *s, const struct saying *saying, const struct words *text,
-                    const double *weight)
+static double best_likeness(const char *w, const struct words *in, double best)
 {
-  double shared = 0, all = 0, text_shared = 0, text_all = 0;
+  for (size_t i = 0; i < in->count && best < 1; i++) best = fmax(best, likeness(w, in->w[i]));
+  return best;
+}
+
+/* How much of the saying's weight the text holds. */
+static double saying_held(const struct sayings *s, const struct saying *saying, const struct words *text)
+{
+  double shared = 0, all = 0;
 
   for (size_t j = 0; j < saying->words.count; j++) {
-    double best = 0, w = rarity(s, saying->words.w[j]);
+    double w = rarity(s, saying->words.w[j]);
 
-    for (size_t i = 0; i < text->count; i++) best = fmax(best, likeness(saying->words.w[j], text->w[i]));
-    shared += best * w;
+    shared += best_likeness(saying->words.w[j], text, 0) * w;
     all += w;
   }
+  return all > 0 ? shared / all : 0;
+}
+
+/* How much of the text's weight stands in the sayings from..to. */
+static double text_held(const struct sayings *s, size_t from, size_t to, const struct words *text,
+                        const double *weight)
+{
+  double shared = 0, all = 0;
+
   for (size_t i = 0; i < text->count; i++) {
     double best = 0;
 
-    for (size_t j = 0; j < saying->words.count; j++) best = fmax(best, likeness(saying->words.w[j], text->w[i]));
-    text_shared += best * weight[i];
-    text_all += weight[i];
+    for (size_t j = from; j < to; j++) best = best_likeness(text->w[i], &s->items[j].words, best);
+    shared += best * weight[i];
+    all += weight[i];
   }
-  if (all <= 0 || text_all <= 0) return 0;
-  return (2 * shared / all + text_shared / text_all) / 3;
+  return all > 0 ? shared / all : 0;
 }
 
 static size_t keep_best(struct word_match *matches, size_t count, size_t most, int at, double value)
@@ -157,10 +214,16 @@ static size_t match(struct sayings *s, const char *text, struct word_match *matc
 
   cut_words(text, &words);
   for (size_t i = 0; i < words.count; i++) weight[i] = rarity(s, words.w[i]);
-  for (size_t i = 0; i < s->count; i++) {
-    double value = score(s, &s->items[i], &words, weight);
+  for (size_t from = 0, to; from < s->count; from = to) {
+    double entry;
 
-    if (value > 0.05) count = keep_best(matches, count, most, s->items[i].at, value);
+    for (to = from; to < s->count && s->items[to].at == s->items[from].at; to++) continue;
+    entry = text_held(s, from, to, &words, weight);
+    for (size_t i = from; i < to; i++) {
+      double value = 0.5 * saying_held(s, &s->items[i], &words) + 0.2 * text_held(s, i, i + 1, &words, weight) + 0.3 * entry;
+
+      if (value > 0.05) count = keep_best(matches, count, most, s->items[i].at, value);
+    }
   }
   free(s->items);
   return count;

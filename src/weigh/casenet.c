@@ -44,28 +44,43 @@ static const struct bands *general_bands(const struct knowledge *k, int check)
   return best;
 }
 
+/* A card for a check whose bands do not say where the sound range lies: right, or not. */
+static void shares_in_or_out(const struct case_card *card, double value, double tolerance, double *share)
+{
+  bool within = value >= card->low && value <= card->high;
+
+  share[0] = tolerance > 0 ? below(card->high, value, tolerance) - below(card->low, value, tolerance) : within;
+  share[1] = 1 - share[0];
+}
+
+/* Limit number i when the limit `at` of the bands is replaced by a figure of the card:
+ * those beyond it keep their proportion to it, and stay beyond it. */
+static double moved_limit(const struct bands *b, size_t i, size_t at, double figure)
+{
+  double moved = b->limits.items[i];
+
+  if (i == at) return figure;
+  if (b->limits.items[at] != 0) moved *= figure / b->limits.items[at];
+  return i < at ? fmin(moved, figure) : fmax(moved, figure);
+}
+
 /* Limits from a card: what lies between its figures is sound; the class limits beyond
  * keep their proportion to the figure that replaces their neighbour. */
 static void shares_by_card(const struct knowledge *k, int check, const struct case_card *card,
                            double value, double *share)
 {
   const struct bands *b = general_bands(k, check);
-  double limits[NET_MAX_GRADES];
+  double limits[NET_MAX_GRADES], tolerance = k->checks[check].tolerance;
   size_t sound = 0;
 
-  if (!b) {
-    share[value >= card->low && value <= card->high ? 0 : 1] = 1;
+  while (b && sound < b->results.count && b->result_at[sound] != 0) sound++;
+  if (!b || sound == b->results.count) {
+    shares_in_or_out(card, value, tolerance, share);
     return;
   }
-  while (sound < b->results.count && b->result_at[sound] != 0) sound++;
-  for (size_t i = 0; i < b->limits.count; i++) {
-    double scale = 1;
-
-    if (i < sound && b->limits.items[sound - 1] != 0) scale = card->low / b->limits.items[sound - 1];
-    else if (i >= sound && b->limits.items[sound] != 0) scale = card->high / b->limits.items[sound];
-    limits[i] = b->limits.items[i] * scale;
-  }
-  shares_by_limits(b->result_at, limits, b->limits.count, value, k->checks[check].tolerance, share);
+  for (size_t i = 0; i < b->limits.count; i++)
+    limits[i] = i < sound ? moved_limit(b, i, sound - 1, card->low) : moved_limit(b, i, sound, card->high);
+  shares_by_limits(b->result_at, limits, b->limits.count, value, tolerance, share);
 }
 
 void reading_shares(const struct knowledge *k, int check, int bands, const struct case_card *card,
@@ -282,17 +297,27 @@ static bool has_result(const struct bench_case *c, int check)
   return r && r->sure > 0;
 }
 
+/* Is no other implied result of this check stronger, and none as strong before it? */
+static bool is_strongest(const struct conclusions *drawn, size_t i)
+{
+  const struct conclusion *d = &drawn->items[i];
+
+  for (size_t j = 0; j < drawn->count; j++) {
+    const struct conclusion *o = &drawn->items[j];
+
+    if (j == i || o->kind != IMPLIES || o->a != d->a) continue;
+    if (o->number > d->number || (o->number == d->number && j < i)) return false;
+  }
+  return true;
+}
+
 /* One implied result per check: the strongest. */
 static void push_implied(struct casenet *n, const struct bench_case *c, const struct conclusions *drawn)
 {
   for (size_t i = 0; i < drawn->count; i++) {
-    const struct conclusion *d = &drawn->items[i], *best = d;
+    const struct conclusion *d = &drawn->items[i];
 
-    if (d->kind != IMPLIES || has_result(c, d->a)) continue;
-    for (size_t j = 0; j < drawn->count; j++)
-      if (drawn->items[j].kind == IMPLIES && drawn->items[j].a == d->a &&
-          drawn->items[j].number > best->number) best = &drawn->items[j];
-    if (best != d || (i > 0 && d[-1].kind == IMPLIES && d[-1].a == d->a && d[-1].number >= d->number)) continue;
+    if (d->kind != IMPLIES || d->number <= 0 || has_result(c, d->a) || !is_strongest(drawn, i)) continue;
     push(n, (struct evidence){.kind = EVIDENCE_IMPLIED, .subject = d->a, .result = d->b,
                               .sure = d->number, .rule = d->rule, .weakened_by = -1});
   }

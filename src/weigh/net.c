@@ -16,8 +16,8 @@
 struct open_finding {
   int grades;
   size_t stride;                /* of its grade in the table of cells */
+  double leak[NET_MAX_GRADES];
   double start[NET_MAX_GRADES]; /* grades from leak and folded faults */
-  double cdf[NET_MAX_GRADES];   /* of start */
   double seen[NET_MAX_GRADES];
   bool focus;
 };
@@ -55,6 +55,21 @@ static int plain_grade(const struct net_finding *f)
     only = g;
   }
   return only;
+}
+
+/* One more cause: the grade becomes the higher of the two. Every grade is reached by the
+ * one while the other stays at or below it, so there are only positive terms. */
+static void join(double *grade, int grades, const double *chance)
+{
+  double lower = 0, reached = 0;
+
+  for (int g = 0; g < grades; g++) {
+    double was = grade[g];
+
+    reached += chance[g];
+    grade[g] = was * reached + lower * chance[g];
+    lower += was;
+  }
 }
 
 static bool says_nothing(const struct net_finding *f)
@@ -107,14 +122,15 @@ static void project(const struct net_finding *f, int grades, const double *chanc
   }
   all = below_or_at(chance, plain);
   out[1] = all > 0 ? chance[plain] / all : 0;
-  out[0] = 1 - out[1];
+  out[0] = all > 0 ? below_or_at(chance, plain - 1) / all : 1;
 }
 
 static void open_finding(struct open_finding *o, const struct net_finding *f, int grades)
 {
   o->grades = grades;
   o->focus = f->focus;
-  project(f, grades, f->leak, o->start);
+  project(f, grades, f->leak, o->leak);
+  memcpy(o->start, o->leak, sizeof o->start);
   if (plain_grade(f) >= 0) {
     o->seen[0] = 0;
     o->seen[1] = 1;
@@ -211,34 +227,24 @@ static size_t reach_count(const struct work *w, size_t f) { return w->first[f + 
 
 /* ---- step 2: faults that reach one open finding -------------------------------------- */
 
-/* Chance that fault f, being there or not, brings at most grade g. */
-static double folded_cdf(const struct work *w, size_t f, int g)
+/* What fault f, being there or not, brings the finding it reaches to. */
+static void own_grades(const struct work *w, size_t f, int grades, double *out)
 {
-  return w->absent[f] + w->present[f] * below_or_at(w->reaches[w->first[f]].chance, g);
-}
-
-/* One more cause joins the start of a finding: every grade is reached by the one while
- * the other stays at or below it. Only positive terms. */
-static void join_start(struct work *w, struct open_finding *o, size_t f)
-{
-  const double *chance = w->reaches[w->first[f]].chance;
-  double lower = 0;
-
-  for (int g = 0; g < o->grades; g++) {
-    double own = w->present[f] * chance[g] + (g == 0 ? w->absent[f] : 0);
-    double before = o->start[g];
-
-    o->start[g] = before * folded_cdf(w, f, g) + lower * own;
-    lower += before;
-  }
+  for (int g = 0; g < grades; g++) out[g] = w->present[f] * w->reaches[w->first[f]].chance[g];
+  out[0] += w->absent[f];
 }
 
 static void fold(struct work *w)
 {
+  double own[NET_MAX_GRADES];
+
   for (size_t f = 0; f < w->net->fault_count; f++)
-    if (reach_count(w, f) == 1) join_start(w, &w->open[w->reaches[w->first[f]].finding], f);
-  for (size_t o = 0; o < w->open_count; o++)
-    for (int g = 0; g < w->open[o].grades; g++) w->open[o].cdf[g] = below_or_at(w->open[o].start, g);
+    if (reach_count(w, f) == 1) {
+      struct open_finding *o = &w->open[w->reaches[w->first[f]].finding];
+
+      own_grades(w, f, o->grades, own);
+      join(o->start, o->grades, own);
+    }
 }
 
 /* ---- step 3: the table of cells ------------------------------------------------------ */
@@ -397,30 +403,56 @@ static void start_values(const struct work *w, size_t o, const double *start, co
   }
 }
 
-/* Belief of the faults folded into one finding. */
-static void unfold(const struct work *w, size_t o, const double *after, double total, double *belief,
+/* Belief and blame of one folded fault; rest is the grade that the leak and the other
+ * folded faults bring. */
+static void unfold_one(const struct work *w, const struct open_finding *o, size_t f, const double *rest,
+                       const double *after, double total, double *belief, double *blame)
+{
+  double with[NET_MAX_GRADES], chance[NET_MAX_GRADES];
+  size_t bytes = (size_t)o->grades * sizeof *with;
+
+  memcpy(with, rest, bytes);
+  join(with, o->grades, w->reaches[w->first[f]].chance);
+  belief[f] = w->present[f] * dot(with, after, (size_t)o->grades) / total;
+  if (!blame || !o->focus) return;
+  memcpy(chance, w->reaches[w->first[f]].chance, bytes);
+  chance[0] = 0; /* it brings the finding about */
+  memcpy(with, rest, bytes);
+  join(with, o->grades, chance);
+  blame[f] = w->present[f] * dot(with, after, (size_t)o->grades) / total;
+}
+
+/* All the faults folded into one finding: the others of each are those before and after
+ * it, so that nothing need be divided out. */
+static void unfold(const struct work *w, size_t at, const double *after, double total, double *belief,
                    double *blame)
 {
-  const struct open_finding *f = &w->open[o];
+  const struct open_finding *o = &w->open[at];
+  size_t n = w->net->fault_count, count = 0;
+  size_t *folded = mem_array(n, sizeof *folded);
+  double *before = mem_array((n + 1) * NET_MAX_GRADES, sizeof *before);
+  double behind[NET_MAX_GRADES] = {1}, own[NET_MAX_GRADES];
 
-  for (size_t d = 0; d < w->net->fault_count; d++) {
-    double with = 0, without = 0, before = 0, before_rest = 0;
+  memcpy(before, o->leak, sizeof o->leak);
+  for (size_t f = 0; f < n; f++) {
+    double *next = before + (count + 1) * NET_MAX_GRADES;
 
-    if (reach_count(w, d) != 1 || w->reaches[w->first[d]].finding != (int)o) continue;
-    for (int g = 0; g < f->grades; g++) {
-      double rest = f->cdf[g] / folded_cdf(w, d, g);
-      double cdf = rest * below_or_at(w->reaches[w->first[d]].chance, g);
-
-      with += (cdf - before) * after[g];
-      without += (rest - before_rest) * after[g];
-      before = cdf;
-      before_rest = rest;
-    }
-    belief[d] = w->present[d] * with / total;
-    if (!blame || !f->focus) continue;
-    without *= w->present[d] * w->reaches[w->first[d]].chance[0] / total;
-    blame[d] = belief[d] > without ? belief[d] - without : 0;
+    if (reach_count(w, f) != 1 || w->reaches[w->first[f]].finding != (int)at) continue;
+    own_grades(w, f, o->grades, own);
+    memcpy(next, next - NET_MAX_GRADES, sizeof o->leak);
+    join(next, o->grades, own);
+    folded[count++] = f;
   }
+  while (count-- > 0) {
+    double *rest = before + count * NET_MAX_GRADES;
+
+    join(rest, o->grades, behind);
+    unfold_one(w, o, folded[count], rest, after, total, belief, blame);
+    own_grades(w, folded[count], o->grades, own);
+    join(behind, o->grades, own);
+  }
+  free(folded);
+  free(before);
 }
 
 static void fold_back(const struct work *w, const double *back, double total, double *belief,
@@ -502,18 +534,11 @@ static const struct net_link *link_of(const struct net_finding *f, int fault)
 
 void net_grade_chances(const struct net_finding *f, const int *set, size_t count, double *out)
 {
-  double before = 0;
+  memcpy(out, f->leak, (size_t)f->grades * sizeof *out);
+  for (size_t i = 0; i < count; i++) {
+    const struct net_link *l = link_of(f, set[i]);
 
-  for (int g = 0; g < f->grades; g++) {
-    double cdf = below_or_at(f->leak, g);
-
-    for (size_t i = 0; i < count; i++) {
-      const struct net_link *l = link_of(f, set[i]);
-
-      if (l) cdf *= below_or_at(l->chance, g);
-    }
-    out[g] = cdf - before;
-    before = cdf;
+    if (l) join(out, f->grades, l->chance);
   }
 }
 
@@ -548,4 +573,18 @@ double net_log_joint(const struct net *net, const int *set, size_t count)
   for (size_t i = 0; i < net->finding_count; i++)
     sum += log(finding_chance(&net->findings[i], set, count));
   return sum;
+}
+
+void net_log_singles(const struct net *net, double *none, double *out)
+{
+  *none = net_log_joint(net, NULL, 0);
+  for (size_t f = 0; f < net->fault_count; f++)
+    out[f] = *none + log(net->prior[f] * (net->bias ? net->bias[f] : 1) / (1 - net->prior[f]));
+  for (size_t i = 0; i < net->finding_count; i++) {
+    const struct net_finding *n = &net->findings[i];
+    double alone = log(finding_chance(n, NULL, 0));
+
+    for (size_t j = 0; j < n->link_count; j++)
+      out[n->links[j].fault] += log(finding_chance(n, &n->links[j].fault, 1)) - alone;
+  }
 }

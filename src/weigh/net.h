@@ -56,6 +56,10 @@ bool net_solve(const struct net *net, double *belief, double *blame, double *log
  * being present (set holds count different faults). Exact, by the definition. */
 double net_log_joint(const struct net *net, const int *set, size_t count);
 
+/* The same for every single fault alone, into out[fault_count], and for none of them, into
+ * *none: in one walk over the links. -HUGE_VAL where it is impossible. */
+void net_log_singles(const struct net *net, double *none, double *out);
+
 /* Chance of each grade of a finding given exactly these faults, into out[grades]. */
 void net_grade_chances(const struct net_finding *f, const int *set, size_t count, double *out);
 
