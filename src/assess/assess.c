@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/mem.h"
+#include "weigh/bounds.h"
 
 struct assessor { const struct knowledge *k; struct engine *engine; };
 
@@ -149,50 +150,93 @@ static double chance_two(const struct casenet *n, const struct net *net, double 
   return rest > 0 ? rest : 0;
 }
 
-static int by_blame(const void *x, const void *y)
+/* How much being found, though not behind the complaint, counts for a place in the list. */
+static const double found_share = 0.3;
+
+static int by_place(const void *x, const void *y)
 {
   const struct ranked *a = x, *b = y;
+  double p = a->blame + found_share * a->found, q = b->blame + found_share * b->found;
 
-  if (a->blame != b->blame) return a->blame > b->blame ? -1 : 1;
+  if (p != q) return p > q ? -1 : 1;
   if (a->belief != b->belief) return a->belief > b->belief ? -1 : 1;
   return a->fault - b->fault;
 }
 
-/* Without a complaint everything unsound is in focus. */
-static void set_focus(struct casenet *n)
+/* Puts complaints in focus, or, when there is none or `everything` is asked for, all that
+ * is unsound. */
+static void set_focus(struct casenet *n, bool everything)
 {
   bool complaint = false;
 
   for (size_t i = 0; i < n->evidence_count; i++) complaint = complaint || n->evidence[i].kind == EVIDENCE_COMPLAINT;
-  for (size_t i = 0; i < n->evidence_count && !complaint; i++) n->findings[i].focus = true;
+  for (size_t i = 0; i < n->evidence_count; i++)
+    n->findings[i].focus = everything || !complaint || n->evidence[i].kind == EVIDENCE_COMPLAINT;
+}
+
+/* The chance of each fault that it brought about anything unsound. */
+static void find_found(struct casenet *n, double *found)
+{
+  double *belief = mem_array(n->count, sizeof *belief);
+  struct net net;
+
+  set_focus(n, true);
+  net = casenet_view(n, n->evidence_count);
+  net_solve(&net, belief, found, NULL);
+  set_focus(n, false);
+  free(belief);
+}
+
+/* Beyond the reach of the exact programme: limits instead. */
+static bool weigh_bounded(struct assessment *out, const struct net *net, double *blame)
+{
+  double *low = mem_array(out->net.count, sizeof *low), *high = mem_array(out->net.count, sizeof *high);
+  bool good = net_bounds(net, low, high);
+
+  out->bounded = true;
+  for (size_t i = 0; good && i < out->net.count; i++) {
+    out->belief[i] = blame[i] = (low[i] + high[i]) / 2;
+    out->ranking[i].low = low[i];
+    out->ranking[i].high = high[i];
+  }
+  free(low);
+  free(high);
+  return good;
 }
 
 static int weigh(struct assessment *out, const struct knowledge *k, const struct bench_case *c,
                  struct err *e)
 {
-  double *blame;
+  double *blame, *found;
   struct net net;
+  bool good = true;
 
   casenet_build(&out->net, k, c, &out->drawn);
-  set_focus(&out->net);
+  set_focus(&out->net, false);
+  found = mem_array(out->net.count, sizeof *found);
   net = casenet_view(&out->net, out->net.evidence_count);
   out->belief = mem_array(out->net.count, sizeof *out->belief);
   out->ranking = mem_array(out->net.count, sizeof *out->ranking);
   blame = mem_array(out->net.count, sizeof *blame);
-  if (!net_solve(&net, out->belief, blame, &out->log_chance)) {
-    free(blame);
-    return err_set(e, EX_DATAERR, NULL, 0,
-                   "more than about 20 unsound results are too many to weigh exactly. Mark those you "
-                   "trust least as \"don't know\".");
-  }
   out->ranking_count = out->net.count;
-  for (size_t i = 0; i < out->net.count; i++)
-    out->ranking[i] = (struct ranked){out->net.fault_of[i], out->belief[i], blame[i]};
-  qsort(out->ranking, out->ranking_count, sizeof *out->ranking, by_blame);
-  out->sound = chance_sound(&out->net, &net, out->log_chance);
-  out->two_or_more = chance_two(&out->net, &net, out->log_chance);
+  if (net_solve(&net, out->belief, blame, &out->log_chance)) {
+    for (size_t i = 0; i < out->net.count; i++) out->ranking[i].low = out->ranking[i].high = out->belief[i];
+    out->sound = chance_sound(&out->net, &net, out->log_chance);
+    out->two_or_more = chance_two(&out->net, &net, out->log_chance);
+    find_found(&out->net, found);
+  } else {
+    good = weigh_bounded(out, &net, blame);
+  }
+  for (size_t i = 0; i < out->net.count; i++) {
+    out->ranking[i].fault = out->net.fault_of[i];
+    out->ranking[i].belief = out->belief[i];
+    out->ranking[i].blame = blame[i];
+    out->ranking[i].found = found[i];
+  }
+  qsort(out->ranking, out->ranking_count, sizeof *out->ranking, by_place);
+  free(found);
   free(blame);
-  return 0;
+  return good ? 0 : err_set(e, EX_DATAERR, NULL, 0, "these results cannot all be true together.");
 }
 
 /* ---- what to do ----------------------------------------------------------------------- */

@@ -17,17 +17,21 @@ enum disposition { DISPOSITION_KEEP_LOOKING, DISPOSITION_REPAIR, DISPOSITION_NOT
 
 /* One fault in the ranking. belief: the chance that it is there. blame: the chance that
  * it is there and behind the complaint (without a complaint: behind anything unsound that
- * was found). fault -1 stands for "not listed". */
-struct ranked { int fault; double belief, blame; };
+ * was found). found: the same for anything unsound, complaint or result; a fault that was
+ * found beside the complaint is worth a place in the list. fault -1 is "not listed". low and high hold the exact belief; they
+ * are the same unless the assessment is bounded. */
+struct ranked { int fault; double belief, blame, found, low, high; };
 
 struct assessment {
   struct conclusions drawn;
   struct casenet net;
-  struct ranked *ranking; /* highest blame first */
+  struct ranked *ranking; /* highest blame + found_share * found first */
   size_t ranking_count;
   double *belief;        /* per place in the net */
   double sound;          /* chance that all this came about with nothing broken */
   double two_or_more;    /* chance that two or more faults are there */
+  bool bounded; /* too much to weigh exactly: belief and blame are the middle of limits, and
+                   sound and two_or_more are not known (0) */
   double log_chance;
   struct next_plan plan;
   enum disposition disposition;
@@ -42,8 +46,7 @@ int assessor_open(const struct knowledge *k, struct assessor **out, struct err *
 void assessor_close(struct assessor *a);
 
 /* Assesses the case as it stands. *out is filled anew (free with assessment_free).
- * EX_TEMPFAIL from the engine's limits; EX_DATAERR when there are too many unsound results
- * to weigh exactly. */
+ * EX_TEMPFAIL from the engine's limits. */
 int assess_case(struct assessor *a, const struct bench_case *c, struct assessment *out, struct err *e);
 
 void assessment_free(struct assessment *a);

@@ -350,6 +350,8 @@ static void do_causes(struct bench *b)
   struct buf out = {0};
 
   answer_ranking(&out, b->k, &b->a, 15);
+  buf_add(&out, "Of these causes, just:\n");
+  answer_together(&out, b->k, &b->a, terminal_width());
   print_buf(&out);
   bench_say("nothing broken %.0f %%; two or more things wrong (also beside the complaint) %.0f %%", 100 * b->a.sound,
             100 * b->a.two_or_more);

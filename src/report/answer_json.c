@@ -3,10 +3,11 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "assess/deeper.h"
 #include "report/answer.h"
 #include "report/parts.h"
 
-enum { MOST_RANKED = 15, MOST_EXPLAINED = 3, MOST_STEPS = 5 };
+enum { MOST_TOGETHER = 5, MOST_RANKED = 15, MOST_EXPLAINED = 3, MOST_STEPS = 5 };
 
 static struct json *texts(const struct texts *t)
 {
@@ -86,6 +87,10 @@ static struct json *ranking(const struct knowledge *k, const struct assessment *
     json_put_text(o, "name", part_fault_name(k, r->fault));
     json_put_number(o, "chance", r->blame);
     json_put_number(o, "there", r->belief);
+    if (a->bounded) {
+      json_put_number(o, "there_at_least", r->low);
+      json_put_number(o, "there_at_most", r->high);
+    }
     if (r->fault >= 0) {
       json_put_text(o, "system", k->faults[r->fault].system);
       json_put_text(o, "sort", k->faults[r->fault].sort);
@@ -160,6 +165,63 @@ static struct json *explanations(const struct knowledge *k, struct assessment *a
     json_push(list, explanation(k, a, odds, a->ranking[i].fault));
   free(odds);
   return list;
+}
+
+static struct json *together(const struct knowledge *k, struct assessment *a)
+{
+  struct json *list = json_list();
+  struct together sets[MOST_TOGETHER];
+  size_t n = deeper_together(a, k, sets, MOST_TOGETHER);
+
+  for (size_t i = 0; i < n; i++) {
+    struct json *o = json_object(), *faults = json_list();
+
+    for (size_t j = 0; j < sets[i].count; j++) json_push_text(faults, part_fault_id(k, sets[i].fault[j]));
+    json_put(o, "faults", faults);
+    json_put_number(o, "chance", sets[i].chance);
+    json_push(list, o);
+  }
+  return list;
+}
+
+static struct json *accounted(const struct knowledge *k, struct assessment *a)
+{
+  struct json *list = json_list();
+  struct accounted *by = mem_array(a->net.evidence_count + 1, sizeof *by);
+  size_t n = deeper_accounted(a, by);
+
+  for (size_t i = 0; i < n; i++) {
+    struct json *o = json_object();
+    struct buf b = {0};
+
+    part_evidence(&b, k, &a->net.evidence[by[i].evidence]);
+    json_put_text(o, "what", buf_text(&b));
+    json_put_text(o, "by", part_fault_id(k, by[i].fault));
+    json_put_number(o, "chance", by[i].chance);
+    json_push(list, o);
+    buf_free(&b);
+  }
+  free(by);
+  return list;
+}
+
+/* The estimate that the first place hangs on; empty when none alone can change it. */
+static struct json *hangs_on(const struct knowledge *k, struct assessment *a)
+{
+  struct json *o = json_object();
+  struct sensitivity s;
+  struct buf b = {0};
+  int evidence;
+
+  if (!deeper_hangs_on(a, &s, &evidence)) return o;
+  part_estimate(&b, k, a, &s, evidence);
+  json_put_text(o, "estimate", buf_text(&b));
+  json_put_number(o, "now", s.now);
+  json_put_number(o, "tipped", s.tipped);
+  json_put_number(o, "odds_factor", s.factor);
+  json_put_text(o, "against", part_fault_id(k, a->ranking[1].fault));
+  buf_free(&b);
+  return o;
 }
 
 static struct json *outcomes(const struct knowledge *k, const struct next_step *s)
@@ -273,10 +335,14 @@ struct json *answer_json(const struct knowledge *k, const struct bench_case *c, 
   json_put_text(o, "disposition", disposition_name(a->disposition));
   json_put(o, "hand_over", notes(k, a, HAND_OVER, "to"));
   json_put(o, "cautions", cautions(k, ids, part_cautions(k, c, a, ids)));
+  json_put_bool(o, "exact", !a->bounded);
   json_put(o, "ranking", ranking(k, a));
   json_put_number(o, "nothing_broken", a->sound);
   json_put_number(o, "not_listed", a->belief[a->net.count - 1]);
   json_put_number(o, "two_or_more", a->two_or_more);
+  json_put(o, "together", together(k, a));
+  json_put(o, "accounted_for", accounted(k, a));
+  json_put(o, "hangs_on", hangs_on(k, a));
   json_put(o, "explanations", explanations(k, a));
   json_put(o, "next", next_steps(k, c, a));
   if (a->disposition == DISPOSITION_REPAIR) json_put(o, "repair", repair(k, c, a->ranking[0].fault));

@@ -36,8 +36,10 @@ void answer_ranking(struct buf *out, const struct knowledge *k, const struct ass
 
     chance_words(behind, r->blame);
     chance_words(there, r->belief);
+    if (a->bounded) snprintf(there, sizeof there, "%.0f-%.0f %%", 100 * r->low, 100 * r->high);
     buf_addf(out, "  %zu. %-46.46s %10s %10s\n", i + 1, part_fault_name(k, r->fault), behind, there);
   }
+  if (a->bounded) buf_add(out, "  Too many unsound results to weigh exactly: limits, and the middle of them.\n");
 }
 
 static void bullet(struct buf *out, const char *text, int width, const char *first, const char *rest)
@@ -54,7 +56,11 @@ static void list(struct buf *out, const char *title, const struct texts *t, int 
   struct buf b = {0};
 
   if (t->count == 0) return;
-  for (size_t i = 0; i < t->count; i++) buf_addf(&b, "%s%s", i ? "; " : "", t->items[i]);
+  for (size_t i = 0; i < t->count; i++) {
+    const char *between = i == 0 ? "" : b.text[b.len - 1] == '.' ? " " : "; ";
+
+    buf_addf(&b, "%s%s", between, t->items[i]);
+  }
   bullet(out, buf_text(&b), width, title, "         ");
   buf_free(&b);
 }
@@ -208,6 +214,42 @@ static void why_unexplained(struct buf *out, const struct knowledge *k, const st
   buf_free(&b);
 }
 
+/* What of the unsound is another's doing, so that it says little for this fault. */
+static void why_accounted(struct buf *out, const struct knowledge *k, struct assessment *a, int fault, int width)
+{
+  struct accounted *by = mem_array(a->net.evidence_count + 1, sizeof *by);
+  size_t n = deeper_accounted(a, by);
+
+  for (size_t i = 0; i < n; i++) {
+    const struct evidence *e = &a->net.evidence[by[i].evidence];
+    struct buf what = {0}, line = {0};
+
+    if (by[i].chance < 0.6 || by[i].fault == fault || !part_sign(k, e, fault)) continue;
+    part_evidence(&what, k, e);
+    buf_addf(&line, "\"%s\" is already accounted for by \"%s\", so it says little here.", buf_text(&what),
+             part_fault_name(k, by[i].fault));
+    bullet(out, buf_text(&line), width, "", "  ");
+    buf_free(&what);
+    buf_free(&line);
+  }
+  free(by);
+}
+
+static void why_hangs_on(struct buf *out, const struct knowledge *k, struct assessment *a, int width)
+{
+  struct sensitivity s;
+  struct buf line = {0};
+  int evidence;
+
+  if (!deeper_hangs_on(a, &s, &evidence)) return;
+  buf_add(&line, "The first place hangs most on ");
+  part_estimate(&line, k, a, &s, evidence);
+  buf_addf(&line, ": at %.2g instead of %.2g (%.1f times the odds) \"%s\" would lead.", s.tipped, s.now, s.factor,
+           part_fault_name(k, a->ranking[1].fault));
+  bullet(out, buf_text(&line), width, "", "  ");
+  buf_free(&line);
+}
+
 static void why_change(struct buf *out, const struct knowledge *k, const struct assessment *a, int width)
 {
   size_t said = 0;
@@ -225,6 +267,13 @@ static void why_change(struct buf *out, const struct knowledge *k, const struct 
       said++;
       break;
     }
+}
+
+/* What was only concluded and moves this fault little is not worth a line of its own. */
+static bool beside(const struct evidence *e, int fault, double db)
+{
+  if (e->kind == EVIDENCE_SPEAKS) return e->subject != fault;
+  return e->kind == EVIDENCE_IMPLIED && fabs(db) < 0.5;
 }
 
 void answer_why(struct buf *out, const struct knowledge *k, const struct bench_case *c,
@@ -249,14 +298,15 @@ void answer_why(struct buf *out, const struct knowledge *k, const struct bench_c
     for (size_t i = 0; i < n; i++) {
       double db = odds[(i + 1) * places + p] - odds[i * places + p];
 
-      /* what was only concluded and moves nothing is not worth a line */
-      if (a->net.evidence[i].kind == EVIDENCE_IMPLIED && fabs(db) < 0.5) rest += db;
+      if (beside(&a->net.evidence[i], fault, db)) rest += db;
       else why_line(out, k, &a->net.evidence[i], fault, db, width);
     }
-    if (fabs(rest) >= 0.05) buf_addf(out, "%+6.1f db  what follows from these for other checks, together\n", rest);
+    if (fabs(rest) >= 0.05) buf_addf(out, "%+6.1f db  what else follows from these, together\n", rest);
     buf_addf(out, "%+6.1f db  in all: the chance that it is there is %s\n", odds[n * places + p],
              chance_words(chance, a->belief[p]));
     why_unexplained(out, k, a, fault, width);
+    why_accounted(out, k, a, fault, width);
+    if (fault == a->ranking[0].fault) why_hangs_on(out, k, a, width);
     why_change(out, k, a, width);
   }
   free(odds);
@@ -318,6 +368,25 @@ static const char *verdict(enum disposition d)
   return "Keep looking.";
 }
 
+void answer_together(struct buf *out, const struct knowledge *k, struct assessment *a, int width)
+{
+  struct together sets[4];
+  size_t n = deeper_together(a, k, sets, 4);
+  char chance[16];
+
+  for (size_t i = 0; i < n && (i == 0 || sets[i].chance >= 0.03); i++) {
+    struct buf line = {0};
+
+    for (size_t j = 0; j < sets[i].count; j++)
+      buf_addf(&line, "%s%s", j ? " and " : "", part_fault_name(k, sets[i].fault[j]));
+    if (sets[i].count == 0) buf_add(&line, "none of the causes in play");
+    buf_addf(&line, "%s: %s", sets[i].count > 1 ? " together" : sets[i].count ? " alone" : "",
+             chance_words(chance, sets[i].chance));
+    bullet(out, buf_text(&line), width, "  ", "    ");
+    buf_free(&line);
+  }
+}
+
 void answer_text(struct buf *out, const struct knowledge *k, const struct bench_case *c,
                  struct assessment *a, int width)
 {
@@ -325,6 +394,9 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
 
   answer_ranking(out, k, a, 6);
   buf_addf(out, "     %-46s %10s\n\n", "nothing broken", chance_words(chance, a->sound));
+  buf_add(out, "Of these causes, just:\n");
+  answer_together(out, k, a, width);
+  buf_add(out, "\n");
   answer_notes(out, k, a, width);
   buf_addf(out, "%s\n\n", verdict(a->disposition));
   answer_why(out, k, c, a, a->ranking[0].fault, width);

@@ -237,8 +237,8 @@ static const struct kind *find_kind(const char *name, struct err *e)
     if (strcmp(kinds[i].name, name) == 0) return &kinds[i];
   for (size_t i = 0; i < KINDS; i++) names[i] = kinds[i].name;
   near = text_nearest(name, names, KINDS);
-  err_set(e, EX_USAGE, NULL, 0, "there is no list of \"%.40s\"%s%s%s. See \"pullcord list --help\".", name,
-          near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : "");
+  err_set(e, EX_USAGE, NULL, 0, "there is no list of \"%.40s\"%s%s%s See \"pullcord list --help\".", name,
+          near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
   return NULL;
 }
 

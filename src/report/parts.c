@@ -51,6 +51,25 @@ bool part_unexplained(const struct knowledge *k, const struct evidence *e, int f
   return part_sign(k, e, fault) == NULL;
 }
 
+void part_estimate(struct buf *out, const struct knowledge *k, const struct assessment *a,
+                   const struct sensitivity *s, int evidence)
+{
+  struct buf what = {0};
+
+  if (evidence >= 0) part_evidence(&what, k, &a->net.evidence[evidence]);
+  switch (s->what.kind) {
+  case ESTIMATE_PRIOR:
+    buf_addf(out, "the base rate of \"%s\"", part_fault_name(k, a->net.fault_of[s->what.fault]));
+    break;
+  case ESTIMATE_LINK:
+    buf_addf(out, "how often \"%s\" brings about \"%s\"", part_fault_name(k, a->net.fault_of[s->what.fault]),
+             buf_text(&what));
+    break;
+  case ESTIMATE_LEAK: buf_addf(out, "how often \"%s\" comes about anyway", buf_text(&what)); break;
+  }
+  buf_free(&what);
+}
+
 size_t part_shown(const struct knowledge *k, const struct assessment *a, size_t most)
 {
   double from = knowledge_setting(k, "show-belief", 0.02);

@@ -3,6 +3,7 @@
 #define REPORT_PARTS_H
 
 #include "assess/assess.h"
+#include "assess/deeper.h"
 #include "base/buf.h"
 
 /* Name and id of a ranked fault; -1 is "something not listed", -2 "nothing broken". */
@@ -17,6 +18,10 @@ const struct sign *part_sign(const struct knowledge *k, const struct evidence *e
 
 /* Is this an unsound result that the fault does not bring about? */
 bool part_unexplained(const struct knowledge *k, const struct evidence *e, int fault);
+
+/* An estimate in words: "the base rate of X", "how often X shows Y". */
+void part_estimate(struct buf *out, const struct knowledge *k, const struct assessment *a,
+                   const struct sensitivity *s, int evidence);
 
 /* How many of the ranking are worth showing: those from the setting show-belief, at least
  * three, at most `most`. */

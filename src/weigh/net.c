@@ -578,6 +578,12 @@ double net_log_joint(const struct net *net, const int *set, size_t count)
 void net_log_singles(const struct net *net, double *none, double *out)
 {
   *none = net_log_joint(net, NULL, 0);
+  for (size_t f = 0; f < net->fault_count && *none == -HUGE_VAL; f++) {
+    int set[1] = {(int)f};
+
+    out[f] = net_log_joint(net, set, 1);
+  }
+  if (*none == -HUGE_VAL) return; /* nothing to divide by: each by itself */
   for (size_t f = 0; f < net->fault_count; f++)
     out[f] = *none + log(net->prior[f] * (net->bias ? net->bias[f] : 1) / (1 - net->prior[f]));
   for (size_t i = 0; i < net->finding_count; i++) {

@@ -46,10 +46,13 @@ enum { NET_MAX_CELLS = 1 << 20 };
 
 /* Chance of each fault given all findings, into belief[fault_count]; the chance that it is
  * there and brought about at least one finding in focus, into blame[fault_count]; and the
- * natural logarithm of the chance of the findings, into *log_chance (blame and log_chance
- * may be NULL). A fault that is merely there beside the trouble is believed but not
- * blamed. False when the
- * unsound findings are too many (NET_MAX_CELLS) or when the findings are impossible. */
+ * natural logarithm of the chance of the findings (biases counting as factors), into
+ * *log_chance (blame and log_chance may be NULL).
+ * A fault that is merely there beside the trouble is believed but not blamed. It brings a
+ * plain result about when it brings just that grade, and one that may be several grades
+ * when it brings any above 0; a sound result, or one that says nothing, is nobody's doing.
+ * False when the unsound findings are too many (NET_MAX_CELLS) or when the findings are
+ * impossible (or the unsound ones less likely than a double can hold, 1e-308). */
 bool net_solve(const struct net *net, double *belief, double *blame, double *log_chance);
 
 /* Natural logarithm of the joint chance of the findings and of exactly these faults
