@@ -14,6 +14,8 @@ int err_set(struct err *e, int status, const char *file, int line, const char *f
   va_start(args, format);
   vsnprintf(e->text, sizeof e->text, format, args);
   va_end(args);
+  for (char *c = e->text; *c; c++) /* what came from outside must not take hold of a screen */
+    if (((unsigned char)*c < 0x20 && *c != '\n') || *c == 0x7F) *c = '?';
   return status;
 }
 

@@ -15,7 +15,8 @@ struct err {
 };
 
 /* Sets *e and returns status, so that callers can `return err_set(...)`.
- * file may be NULL; line 0 for none. e may not be NULL. Text too long is cut. */
+ * file may be NULL; line 0 for none. e may not be NULL. Text too long is cut, and control
+ * characters in it become "?". */
 int err_set(struct err *e, int status, const char *file, int line, const char *format, ...)
     __attribute__((format(printf, 5, 6)));
 

@@ -104,8 +104,13 @@ int file_make_folder(const char *path, struct err *e)
   for (char *p = copy + 1; *p && status == 0; p++) {
     if (*p != '/') continue;
     *p = '\0';
-    if (mkdir(copy, 0700) != 0 && errno != EEXIST)
-      status = err_set(e, EX_CANTCREAT, copy, 0, "cannot be made: %s.", strerror(errno));
+    if (mkdir(copy, 0700) != 0) {
+      struct stat st;
+      int why = errno;
+
+      if (why == EEXIST && (stat(copy, &st) != 0 || !S_ISDIR(st.st_mode))) why = ENOTDIR;
+      if (why != EEXIST) status = err_set(e, EX_CANTCREAT, copy, 0, "cannot be made: %s.", strerror(why));
+    }
     *p = '/';
   }
   free(copy);

@@ -1,7 +1,6 @@
 /* text.c - see text.h. */
 #include "base/text.h"
 
-#include <ctype.h>
 #include <string.h>
 
 #include "base/buf.h"
@@ -96,21 +95,24 @@ const char *text_nearest(const char *word, const char *const *list, size_t count
 
 void text_wrap(struct buf *out, const char *text, int width, const char *first, const char *rest)
 {
-  size_t col;
+  size_t col = text_columns(first);
 
   buf_add(out, first);
-  col = text_columns(first);
-  for (bool begin = true; *text;) {
-    size_t len = strcspn(text, " \n");
-    size_t cols = 0, i;
+  for (bool begin = true;;) {
+    size_t len, cols = 0;
 
-    for (i = 0; i < len; i++)
+    while (*text == ' ') text++;
+    if (!*text) return;
+    len = strcspn(text, " \n");
+    for (size_t i = 0; i < len; i++)
       if (((unsigned char)text[i] & 0xC0) != 0x80) cols++;
-    if (!begin && col + 1 + cols > (size_t)width) {
+    if (*text == '\n' || (!begin && col + 1 + cols > (size_t)width)) {
+      text += *text == '\n';
       buf_add(out, "\n");
       buf_add(out, rest);
       col = text_columns(rest);
       begin = true;
+      continue;
     }
     if (!begin) {
       buf_add(out, " ");
@@ -120,14 +122,6 @@ void text_wrap(struct buf *out, const char *text, int width, const char *first, 
     col += cols;
     begin = false;
     text += len;
-    if (*text == '\n') {
-      buf_add(out, "\n");
-      buf_add(out, rest);
-      col = text_columns(rest);
-      begin = true;
-      text++;
-    }
-    while (*text == ' ') text++;
   }
 }
 
@@ -139,10 +133,10 @@ void text_lower(char *text)
 
 bool text_is_id(const char *text)
 {
-  if (!islower((unsigned char)text[0])) return false;
+  if (*text < 'a' || *text > 'z') return false; /* islower asks the locale */
   for (; *text; text++) {
     if (*text == '-' && (text[1] == '-' || !text[1])) return false;
-    if (!islower((unsigned char)*text) && !isdigit((unsigned char)*text) && *text != '-') return false;
+    if ((*text < 'a' || *text > 'z') && (*text < '0' || *text > '9') && *text != '-') return false;
   }
   return true;
 }
