@@ -46,4 +46,25 @@ void bench_entry(struct bench *b, const char *line);
  * not clear. */
 int bench_find_check(struct bench *b, const char *words);
 
+/* Shows what leads, what to mind and what comes next, choosing what to ask. */
+void bench_show_state(struct bench *b);
+
+/* Shows the check that is asked, its cautions first. */
+void bench_show_question(const struct bench *b);
+
+/* The planned step of a check, or NULL when it is not worth its minutes. */
+const struct next_step *bench_step_of(const struct bench *b, int check);
+
+/* Runs a command that only shows, or one that changes something; false when the line is
+ * no such command. */
+bool bench_run_showing(struct bench *b, const char *line);
+bool bench_run_changing(struct bench *b, const char *line);
+
+/* Begins a job by asking; puts the present one aside first. */
+void bench_begin(struct bench *b);
+void bench_new(struct bench *b);
+
+/* Prints and empties. */
+void bench_print(struct buf *out);
+
 #endif

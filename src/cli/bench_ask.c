@@ -131,10 +131,6 @@ bool bench_ask_machine(struct bench *b)
 
     if (!line) line = terminal_line("What machine is it? ");
     if (!line) return false;
-    if (strcmp(line, "quit") == 0) {
-      free(line);
-      return false;
-    }
     count = worth(m, words_match_machines(b->k, line, m, 5));
     free(line);
     line = NULL;
@@ -162,18 +158,16 @@ bool bench_ask_complaint(struct bench *b)
 
     if (!line) line = terminal_line("What does the owner say is wrong, in their words? (? if nothing) ");
     if (!line) return false;
-    if (strcmp(line, "?") == 0 || strcmp(line, "quit") == 0) {
-      bool go_on = *line == '?';
-
+    if (strcmp(line, "?") == 0) {
       free(line);
-      return go_on;
+      return true;
     }
     count = worth(m, that_apply(b, m, words_match_complaints(b->k, line, m, 5)));
     free(b->words);
     b->words = line;
     line = NULL;
     for (size_t i = 0; i < count; i++) names[i] = b->k->complaints[m[i].at].name;
-    found = settle(m, count, names, &again);
+    found = count && m[0].score > 0.99 ? m[0].at : settle(m, count, names, &again);
     if (count && found < 0) line = again;
     if (found == -2) return false;
     if (found < 0 && !line)
@@ -181,6 +175,7 @@ bool bench_ask_complaint(struct bench *b)
   }
   free(line);
   case_add_complaint(&b->c, found);
+  bench_say("Complaint: %s.", b->k->complaints[found].name);
   return true;
 }
 

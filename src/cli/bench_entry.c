@@ -34,6 +34,8 @@ void bench_record(struct bench *b, struct case_result r)
   answer_result(&said, b->k, &r);
   bench_say("Noted: %s.", buf_text(&said));
   buf_free(&said);
+  if (r.sure > 0 && case_take_off(&b->c, b->k, &b->k->checks[r.check].off) > 0)
+    bench_say("I take it that what had to come off for this is off now; refit lists what goes back.");
 }
 
 /* Cuts a trailing ", fairly" or ", unsure" off the line. */

@@ -54,6 +54,8 @@ int run_print(const struct args *args, struct err *e)
   const char *what = args->positional[0];
   char *own;
 
+  if (strcmp(what, "effective") == 0) return print_effective(e);
+  if (strcmp(what, "coverage") == 0) return print_coverage(e);
   if (strcmp(what, "man") == 0) help_man();
   else if (strcmp(what, "completion") == 0) help_completion();
   else if (strcmp(what, "own-folder") == 0) {
@@ -62,7 +64,7 @@ int run_print(const struct args *args, struct err *e)
     printf("%s\n", own);
     free(own);
   } else {
-    return err_set(e, EX_USAGE, NULL, 0, "print takes man, completion or own-folder, not \"%.40s\".", what);
+    return err_set(e, EX_USAGE, NULL, 0, "print takes man, completion, own-folder, effective or coverage, not \"%.40s\".", what);
   }
   return 0;
 }

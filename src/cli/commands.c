@@ -6,7 +6,8 @@
 
 #include "base/text.h"
 
-#define SWITCH(name, member, help) {name, help, offsetof(struct args, member)}
+#define SWITCH(name, member, help) {name, help, offsetof(struct args, member), NULL}
+#define VALUE(name, member, value, help) {name, help, offsetof(struct args, member), value}
 
 static const struct option global_options[] = {
     SWITCH("--help", help, "say what the program or a command does, and end"),
@@ -16,6 +17,11 @@ static const struct option json_option[] = {
     SWITCH("--json", json, "print JSON for programs instead of words for people"), {0}};
 static const struct option bench_options[] = {
     SWITCH("--new", new_job, "begin anew instead of going on with the job that was left open"), {0}};
+static const struct option vet_options[] = {
+    SWITCH("--json", json, "print JSON for programs instead of words for people"),
+    VALUE("--against", against, "OLD", "also list the cases whose first answer is not that of the knowledge in "
+          "folder OLD (a whole one, or an own folder)"),
+    VALUE("--cases", cases, "DIR", "where those cases are (usually tests/cases)"), {0}};
 static const struct option no_options[] = {{0}};
 
 static const struct command all[] = {
@@ -41,12 +47,14 @@ static const struct command all[] = {
      no_options, run_show},
     {"vet", "[DIR]", "@file", 0, 1, "look through the knowledge for mistakes",
      "Reads the shipped knowledge, and your own folder where there is one (or DIR instead), and reports "
-     "by file, line and plain words what is wrong. Ends with 65 when anything makes the knowledge "
-     "unusable.",
-     json_option, run_vet},
-    {"print", "man|completion|own-folder", "man completion own-folder", 1, 1,
-     "print the man page, the completion for bash, or where your own knowledge goes",
-     "These are what the install puts in place.", no_options, run_print}};
+     "by file, line and plain words what is wrong. Ends with 65 when anything has to be mended; what is "
+     "only worth a look does not count for that.",
+     vet_options, run_vet},
+    {"print", "man|completion|own-folder|effective|coverage", "man completion own-folder effective coverage", 1, 1,
+     "print the man page, the completion for bash, where your own knowledge goes, or what is used of it",
+     "man and completion are what the install puts in place. effective is the whole knowledge as it is used, "
+     "file by file, yours in place of the shipped. coverage says how much it covers and what that rests on.",
+     no_options, run_print}};
 
 static const struct pair statuses[] = {
     {"0", "done"},
@@ -109,8 +117,8 @@ static int unknown_option(const struct command *c, const char *name, struct err 
   for (size_t i = 0; i < sizeof global_options / sizeof global_options[0]; i++) names[count++] = global_options[i].name;
   for (const struct option *o = c->options; o->name && count < 16; o++) names[count++] = o->name;
   near = text_nearest(name, names, count);
-  return err_set(e, EX_USAGE, NULL, 0, "%s%s has no option \"%.40s\"%s%s%s.", *c->name ? "" : "pullcord", c->name,
-                 name, near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : "");
+  return err_set(e, EX_USAGE, NULL, 0, "%s%s has no option \"%.40s\"%s%s%s", *c->name ? "" : "pullcord", c->name,
+                 name, near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
 }
 
 static int unknown_command(const char *name, struct err *e)
@@ -120,8 +128,8 @@ static int unknown_command(const char *name, struct err *e)
   for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) names[i] = all[i].name;
   near = text_nearest(name, names, sizeof all / sizeof all[0]);
   if (near && !*near) near = NULL;
-  return err_set(e, EX_USAGE, NULL, 0, "there is no command \"%.40s\"%s%s%s. \"pullcord --help\" lists them.", name,
-                 near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : "");
+  return err_set(e, EX_USAGE, NULL, 0, "there is no command \"%.40s\"%s%s%s \"pullcord --help\" lists them.", name,
+                 near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
 }
 
 /* The first word that is not an option is the command, wherever it stands. */
@@ -163,7 +171,10 @@ int commands_parse(int argc, char **argv, struct args *args, struct err *e)
     }
     o = find_option(args->command, argv[i]);
     if (!o) return unknown_option(args->command, argv[i], e);
-    *(bool *)((char *)args + o->offset) = true;
+    if (o->value && ++i == argc)
+      return err_set(e, EX_USAGE, NULL, 0, "%s wants a value: %s %s.", o->name, o->name, o->value);
+    if (o->value) memcpy((char *)args + o->offset, &argv[i], sizeof argv[i]);
+    else *(bool *)((char *)args + o->offset) = true;
   }
   if (status == 0 && !args->help && !args->version && args->positional_count < args->command->least)
     status = err_set(e, EX_USAGE, NULL, 0, "%s wants %s. \"pullcord %s --help\" says more.", args->command->name,

@@ -15,12 +15,14 @@ struct args {
   const char *positional[4];
   int positional_count;
   bool json, help, version, new_job;
+  const char *against, *cases; /* values of options, NULL when not given */
 };
 
 struct option {
   const char *name;     /* "--json" */
   const char *help;
-  size_t offset;        /* of its bool in struct args */
+  size_t offset;        /* of its bool in struct args; of a text when it takes a value */
+  const char *value;    /* what the value is called, NULL for a switch */
 };
 
 struct command {
@@ -47,6 +49,10 @@ int run_list(const struct args *args, struct err *e);
 int run_show(const struct args *args, struct err *e);
 int run_vet(const struct args *args, struct err *e);
 int run_print(const struct args *args, struct err *e);
+
+/* What "pullcord print" has others print. */
+int print_effective(struct err *e);
+int print_coverage(struct err *e);
 
 /* Texts made from the table. */
 void help_print(const struct command *c); /* NULL: the whole program */

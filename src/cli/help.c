@@ -20,9 +20,10 @@ static void wrapped(const char *text, const char *first, const char *rest)
 
 static void print_option(const struct option *o)
 {
-  char first[40];
+  char first[40], name[24];
 
-  snprintf(first, sizeof first, "  %-14s ", o->name);
+  snprintf(name, sizeof name, "%s%s%s", o->name, o->value ? " " : "", o->value ? o->value : "");
+  snprintf(first, sizeof first, "  %-14s ", name);
   wrapped(o->help, first, "                 ");
 }
 
@@ -85,8 +86,11 @@ static void roff(const char *text)
 static void man_options(const struct option *o, size_t count)
 {
   for (size_t i = 0; i < count && o[i].name; i++) {
-    printf(".TP\n.B ");
-    roff(o[i].name);
+    char tag[40];
+
+    snprintf(tag, sizeof tag, o[i].value ? "%s \" %s\"" : "%s", o[i].name, o[i].value);
+    printf(".TP\n.%s ", o[i].value ? "BI" : "B");
+    roff(tag);
     roff(o[i].help);
   }
 }

@@ -17,7 +17,7 @@ enum { LONGEST_LINE = 1000, HISTORY_KEPT = 300 };
 
 /* The line editor calls back without a context, so this one file has state of its own. */
 static struct {
-  bool editing;
+  bool editing, ended;
   char *history;
   const char *const *words;
   size_t word_count;
@@ -117,11 +117,10 @@ static char *plain_line(const char *prompt)
   return copy;
 }
 
-char *terminal_line(const char *prompt)
+static char *edited_line(const char *prompt)
 {
   char *line, *copy;
 
-  if (!state.editing) return plain_line(prompt);
   fflush(stdout);
   line = readline(prompt);
   if (!line) return NULL;
@@ -129,6 +128,18 @@ char *terminal_line(const char *prompt)
   free(line);
   if (*copy) add_history(copy);
   return copy;
+}
+
+char *terminal_line(const char *prompt)
+{
+  char *line = state.ended ? NULL : state.editing ? edited_line(prompt) : plain_line(prompt);
+
+  if (line && (strcmp(line, "quit") == 0 || strcmp(line, "exit") == 0)) {
+    free(line);
+    line = NULL;
+  }
+  if (!line) state.ended = true;
+  return line;
 }
 
 static bool heavy_allowed(void)

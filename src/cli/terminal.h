@@ -15,7 +15,8 @@ void terminal_words(const char *const *words, size_t count);
 
 /* Shows the prompt and reads one line, without its end and without blanks around it, at
  * most 1,000 bytes of printable UTF-8 (anything else is dropped). NULL at the end of the
- * input. The caller frees. */
+ * input, and from then on whenever the line was quit or exit, so that these work at every
+ * question. The caller frees. */
 char *terminal_line(const char *prompt);
 
 /* Starts and ends heavy print, where the terminal has it, the output is one, and NO_COLOR

@@ -8,6 +8,7 @@ void case_begin(struct bench_case *c, const struct knowledge *k)
 {
   *c = (struct bench_case){.machine_class = -1};
   c->features = mem_array(k->feature_count, sizeof *c->features);
+  c->off = mem_array(k->cover_count, sizeof *c->off);
 }
 
 void case_free(struct bench_case *c)
@@ -16,6 +17,7 @@ void case_free(struct bench_case *c)
   free(c->complaints);
   free(c->results);
   free(c->cards);
+  free(c->off);
   *c = (struct bench_case){.machine_class = -1};
 }
 
@@ -149,6 +151,19 @@ void case_set_card(struct bench_case *c, struct case_card card)
   mem_grow(&items, &c->card_room, c->card_count + 1, sizeof *c->cards);
   c->cards = items;
   c->cards[c->card_count++] = card;
+}
+
+size_t case_take_off(struct bench_case *c, const struct knowledge *k, const struct refs *covers)
+{
+  size_t count = 0, open;
+
+  for (size_t i = 0; i < covers->count; i++)
+    for (int x = covers->at[i]; x >= 0; x = k->covers[x].under)
+      if (!c->off[x] && case_needs(c, &k->covers[x].needs, &open) != TRI_LACKS) {
+        c->off[x] = true;
+        count++;
+      }
+  return count;
 }
 
 enum tri case_needs(const struct bench_case *c, const struct refs *needs, size_t *unknown)

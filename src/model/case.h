@@ -27,6 +27,7 @@ struct bench_case {
   size_t result_count, result_room;
   struct case_card *cards;
   size_t card_count, card_room;
+  bool *off; /* per cover of the knowledge: is it off now? */
 };
 
 /* An empty case for this knowledge: everything unknown. Free with case_free. */
@@ -52,6 +53,10 @@ bool case_drop_result(struct bench_case *c, int check);
 const struct case_result *case_result_of(const struct bench_case *c, int check);
 
 void case_set_card(struct bench_case *c, struct case_card card);
+
+/* Takes off the covers of a list with those that lie over them, as far as the machine has
+ * them. Returns how many came off that were on. */
+size_t case_take_off(struct bench_case *c, const struct knowledge *k, const struct refs *covers);
 
 /* Do all these features apply? TRI_LACKS when one is lacking, TRI_UNKNOWN when none is
  * lacking but `*unknown` of them are open. */

@@ -42,7 +42,7 @@ static double cover_minutes(const struct knowledge *k, const struct bench_case *
     size_t open;
 
     seen[cover] = true;
-    if (case_needs(c, &k->covers[cover].needs, &open) != TRI_LACKS)
+    if (!c->off[cover] && case_needs(c, &k->covers[cover].needs, &open) != TRI_LACKS)
       sum += k->covers[cover].minutes_off + k->covers[cover].minutes_on;
   }
   return sum;

@@ -38,7 +38,7 @@ struct next_plan {
 enum { NEXT_NOT_LISTED = -1, NEXT_NOTHING_BROKEN = -2 };
 
 /* Minutes for a check or repair: its own and the covers' (each once, off and on); covers
- * that the machine lacks cost nothing. */
+ * that the machine lacks, or that are off already, cost nothing. */
 double plan_minutes(const struct knowledge *k, const struct bench_case *c, double own,
                     const struct refs *off);
 

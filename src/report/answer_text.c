@@ -158,6 +158,26 @@ void answer_repair(struct buf *out, const struct knowledge *k, const struct benc
   bullet(out, f->proof, width, "  proof: ", "         ");
 }
 
+void answer_refit(struct buf *out, const struct knowledge *k, const struct bench_case *c, int width)
+{
+  int *order = mem_array(k->cover_count + 1, sizeof *order);
+  size_t count = part_to_refit(k, c, order);
+
+  if (count == 0) buf_add(out, "Nothing is off.\n");
+  for (size_t i = 0; i < count; i++) {
+    const struct cover *x = &k->covers[order[i]];
+    char number[32];
+
+    snprintf(number, sizeof number, "  %zu. ", i + 1);
+    bullet(out, x->name, width, number, "     ");
+    for (size_t j = 0; j < x->cautions.count; j++)
+      bullet(out, k->cautions[x->cautions.at[j]].text, width, "     CAUTION: ", "       ");
+    for (size_t j = 0; j < x->refit.count; j++) bullet(out, x->refit.items[j], width, "     - ", "       ");
+    if (!x->run_without) bullet(out, "The engine must not run before this is back.", width, "     - ", "       ");
+  }
+  free(order);
+}
+
 void answer_result(struct buf *out, const struct knowledge *k, const struct case_result *r)
 {
   const struct check *c = &k->checks[r->check];

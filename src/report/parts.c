@@ -139,3 +139,19 @@ size_t part_cautions(const struct knowledge *k, const struct bench_case *c, cons
   }
   return count;
 }
+
+size_t part_to_refit(const struct knowledge *k, const struct bench_case *c, int *order)
+{
+  size_t count = 0;
+
+  /* a cover goes back only after all that lie under it: innermost first */
+  for (size_t depth = k->cover_count; depth-- > 0;)
+    for (size_t i = 0; i < k->cover_count; i++) {
+      size_t over = 0;
+
+      if (!c->off[i]) continue;
+      for (int x = k->covers[i].under; x >= 0; x = k->covers[x].under) over++;
+      if (over == depth) order[count++] = (int)i;
+    }
+  return count;
+}

@@ -40,4 +40,8 @@ void part_add_cautions(const struct knowledge *k, const struct bench_case *c, co
  * machine lacks are left out. */
 size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *off, int *order);
 
+/* Covers that are off, in the order in which they go back, into order (room for
+ * cover_count): what lies under another goes first. */
+size_t part_to_refit(const struct knowledge *k, const struct bench_case *c, int *order);
+
 #endif

@@ -8,6 +8,9 @@
 #include "shop/words.h"
 #include "units/parse.h"
 
+/* Nobody complains of more things; each costs a look through everything that is ever said. */
+enum { MOST_COMPLAINTS = 20 };
+
 /* Score from which the owner's words are taken for a complaint without asking back. */
 static const double clear_enough = 0.45;
 
@@ -53,8 +56,8 @@ static int want_members(struct reading *r, const struct json *object, const char
     while (i < count && strcmp(names[i], json_name(m)) != 0) i++;
     if (i < count) continue;
     near = text_nearest(json_name(m), names, count);
-    return err_set(r->e, EX_DATAERR, r->file, 0, "%s has no member \"%.60s\"%s%s%s.", where, json_name(m),
-                   near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : "");
+    return err_set(r->e, EX_DATAERR, r->file, 0, "%s has no member \"%.60s\"%s%s%s", where, json_name(m),
+                   near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
   }
   return 0;
 }
@@ -69,8 +72,8 @@ static int find_id(struct reading *r, enum entry_kind kind, const char *what, co
   knowledge_ids(r->k, kind, &ids, &count);
   near = text_nearest(id, ids, count);
   free(ids);
-  err_set(r->e, EX_DATAERR, r->file, 0, "there is no %s \"%.60s\"%s%s%s. \"pullcord list\" shows them.", what,
-          id, near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : "");
+  err_set(r->e, EX_DATAERR, r->file, 0, "there is no %s \"%.60s\"%s%s%s \"pullcord list\" shows them.", what,
+          id, near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
   return EX_DATAERR;
 }
 
@@ -143,10 +146,12 @@ static int read_complaint(struct reading *r, const struct json *j)
 static int read_complaints(struct reading *r, const struct json *one, const struct json *many)
 {
   int status = one ? read_complaint(r, one) : 0;
+  size_t count = 0;
 
   if (status == 0 && many) status = want_kind(r, many, JSON_LIST, "complaints");
   for (const struct json *i = many && !status ? json_first(many) : NULL; i && !status; i = json_next(i))
-    status = read_complaint(r, i);
+    status = ++count > MOST_COMPLAINTS ? refuse(r, "more than 20 complaints are too many for one case.%s%s", "", "")
+                                       : read_complaint(r, i);
   return status;
 }
 
@@ -217,8 +222,21 @@ static int read_card(struct reading *r, const struct json *j)
   if (check->kind != KIND_MEASURE) return refuse(r, "%s is not measured, so it has no figures.%s", check->id, "");
   if (read_figure(r, check, json_member(j, "low"), &card.low)) return r->e->status;
   if (read_figure(r, check, json_member(j, "high"), &card.high)) return r->e->status;
+  for (size_t i = 0; i < r->c->card_count; i++)
+    if (r->c->cards[i].check == card.check)
+      return refuse(r, "the spec of %s is given twice. Keep the one that holds.%s", check->id, "");
   if (card.low > card.high) return refuse(r, "the spec of %s has \"low\" above \"high\".%s", check->id, "");
   case_set_card(r->c, card);
+  return 0;
+}
+
+static int read_cover_off(struct reading *r, const struct json *j)
+{
+  int at = -1;
+
+  if (want_kind(r, j, JSON_TEXT, "covers_off")) return r->e->status;
+  if (find_id(r, ENTRY_COVER, "cover", json_text(j), &at)) return r->e->status;
+  r->c->off[at] = true;
   return 0;
 }
 
@@ -236,7 +254,7 @@ int casefile_read(const struct knowledge *k, const char *file, const struct json
                   struct bench_case *out, struct err *e)
 {
   static const char *const members[] = {"pullcord", "machine", "complaint", "complaints", "results",
-                                        "spec", "note", NULL};
+                                        "spec", "covers_off", "note", NULL};
   struct reading r = {k, file, out, e};
   int status;
 
@@ -249,6 +267,7 @@ int casefile_read(const struct knowledge *k, const char *file, const struct json
   if (status == 0) status = read_complaints(&r, json_member(j, "complaint"), json_member(j, "complaints"));
   if (status == 0) status = read_list(&r, json_member(j, "results"), "results", read_result);
   if (status == 0) status = read_list(&r, json_member(j, "spec"), "spec", read_card);
+  if (status == 0) status = read_list(&r, json_member(j, "covers_off"), "covers_off", read_cover_off);
   if (status) case_free(out);
   return status;
 }
@@ -279,6 +298,7 @@ static void put_amount(struct json *o, const char *name, const struct check *che
 struct json *casefile_write(const struct knowledge *k, const struct bench_case *c)
 {
   struct json *j = json_object(), *complaints = json_list(), *results = json_list(), *spec = json_list();
+  struct json *off = json_list();
 
   json_put_text(j, "pullcord", CASEFILE_VERSION);
   json_put(j, "machine", write_machine(k, c));
@@ -306,5 +326,8 @@ struct json *casefile_write(const struct knowledge *k, const struct bench_case *
     json_push(spec, o);
   }
   json_put(j, "spec", spec);
+  for (size_t i = 0; i < k->cover_count; i++)
+    if (c->off[i]) json_push_text(off, k->covers[i].id);
+  json_put(j, "covers_off", off);
   return j;
 }

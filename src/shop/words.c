@@ -344,8 +344,8 @@ static int refuse_result(const struct check *c, const char *text, struct err *e)
     used += n;
     list[used] = '\0';
   }
-  return err_set(e, EX_DATAERR, NULL, 0, "\"%.60s\" is not a result of %s%s%s%s. It is one of: %s; or dont-know.",
-                 text, c->id, near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : "", list);
+  return err_set(e, EX_DATAERR, NULL, 0, "\"%.60s\" is not a result of %s%s%s%s It is one of: %s; or dont-know.",
+                 text, c->id, near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".", list);
 }
 
 static int parse_reading(const struct check *c, const char *text, struct case_result *out, struct err *e)

@@ -1,0 +1,266 @@
+/* bench_do.c - the commands of the bench conversation; see bench.h. */
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/text.h"
+#include "cli/bench.h"
+#include "cli/terminal.h"
+#include "report/answer.h"
+#include "report/parts.h"
+#include "shop/words.h"
+
+static const char help_text[] =
+    "  1, 2 ...          answer what was asked (or type the words of the answer)\n"
+    "  ?                 don't know, or could not be tested\n"
+    "  spark none        any other check, by name and result\n"
+    "  gap 0.030 in      ... or by a reading with its unit; add \", fairly\" or \", unsure\"\n"
+    "  how               how to make the check that was asked\n"
+    "  why [cause]       what speaks for and against a cause, with weights and sources\n"
+    "  next              other checks worth their minutes; next 2 takes the second\n"
+    "  skip              not this check now\n"
+    "  back [check]      take the last result back, or that of a check\n"
+    "  path              what was entered so far, and what it did\n"
+    "  causes            the longer list of causes\n"
+    "  repair [cause]    how to put the first cause right, and how to prove it\n"
+    "  refit [number]    what is off, in the order it goes back; a number: it is back on\n"
+    "  has X, lacks X    the machine has, or has not, a part\n"
+    "  complaint ...     another complaint\n"
+    "  machine           begin again with another machine\n"
+    "  new               put this job aside and begin another\n"
+    "  quit              stop; the job is kept and goes on next time\n";
+
+static int fault_named(const struct bench *b, const char *words)
+{
+  struct word_match m[1];
+  int exact;
+
+  if (!*words) return b->a.ranking[0].fault;
+  if (words[0] >= '1' && words[0] <= '9' && !words[1] && (size_t)(words[0] - '1') < b->a.ranking_count)
+    return b->a.ranking[words[0] - '1'].fault;
+  exact = knowledge_find(b->k, ENTRY_FAULT, words);
+  if (exact >= 0) return exact;
+  if (words_match_faults(b->k, words, m, 1) == 1 && m[0].score > 0.3) return m[0].at;
+  bench_say("I know no cause called \"%s\". Type causes for the list.", words);
+  return -3;
+}
+
+static void do_why(struct bench *b, const char *rest)
+{
+  int fault = fault_named(b, rest);
+  struct buf out = {0};
+
+  if (fault < -1) return;
+  answer_why(&out, b->k, &b->c, &b->a, fault, terminal_width());
+  bench_print(&out);
+}
+
+static void do_repair(struct bench *b, const char *rest)
+{
+  int fault = fault_named(b, rest);
+  struct buf out = {0};
+
+  if (fault == -1) bench_say("The first place is something not listed; there is no repair to show.");
+  if (fault < 0) return;
+  answer_repair(&out, b->k, &b->c, fault, terminal_width());
+  bench_print(&out);
+}
+
+static void do_how(struct bench *b, const char *rest)
+{
+  const struct next_step *s;
+  struct buf out = {0};
+  int check = b->pending;
+
+  if (*rest) check = bench_find_check(b, rest);
+  if (check < 0) {
+    if (!*rest) bench_say("No check was asked. Name one: how compression.");
+    return;
+  }
+  s = bench_step_of(b, check);
+  answer_check(&out, b->k, &b->c, s ? s : &(struct next_step){.check = check, .ask_first = -1}, terminal_width());
+  bench_print(&out);
+}
+
+static void do_next(struct bench *b, const char *rest)
+{
+  if (*rest) {
+    size_t n = (size_t)strtoul(rest, NULL, 10);
+
+    if (n >= 1 && n <= b->a.plan.count) {
+      b->pending = b->a.plan.steps[n - 1].check;
+      b->feature = -1;
+      bench_show_question(b);
+    } else {
+      bench_say("There is no number %s on the list.", rest);
+    }
+    return;
+  }
+  printf("   %-55s %7s %7s\n", "check", "minutes", "saves");
+  for (size_t i = 0; i < b->a.plan.count && i < 9; i++)
+    printf("%2zu. %-55.55s %7g %7.0f\n", i + 1, b->k->checks[b->a.plan.steps[i].check].name, b->a.plan.steps[i].minutes,
+           b->a.plan.steps[i].saving);
+  if (b->a.plan.count == 0) bench_say("No check is worth its minutes now.");
+}
+
+static void do_back(struct bench *b, const char *rest)
+{
+  int check;
+
+  if (*rest) check = bench_find_check(b, rest);
+  else if (b->c.result_count) check = b->c.results[b->c.result_count - 1].check;
+  else check = -1;
+  if (check < 0) {
+    if (!*rest) bench_say("Nothing was entered yet.");
+  } else if (case_drop_result(&b->c, check)) {
+    bench_say("Taken back: %s. What followed from it is gone too.", b->k->checks[check].name);
+    b->pending = -1;
+    b->assessed = false;
+  } else {
+    bench_say("There is no result for %s.", b->k->checks[check].name);
+  }
+}
+
+static void do_path(struct bench *b)
+{
+  double *odds = assess_odds(&b->a);
+  size_t places = b->a.net.count;
+
+  if (b->words) bench_say("The owner said: %s", b->words);
+  for (size_t i = 0; i < b->c.result_count; i++) {
+    struct buf said = {0};
+
+    answer_result(&said, b->k, &b->c.results[i]);
+    printf("  %2zu. %s\n", i + 1, buf_text(&said));
+    buf_free(&said);
+  }
+  for (size_t i = 0; odds && i <= b->a.net.evidence_count; i++) {
+    size_t best = 0;
+    struct buf what = {0};
+
+    if (i && b->a.net.evidence[i - 1].kind == EVIDENCE_IMPLIED) continue;
+    for (size_t p = 1; p < places; p++)
+      if (odds[i * places + p] > odds[i * places + best]) best = p;
+    if (i) part_evidence(&what, b->k, &b->a.net.evidence[i - 1]);
+    bench_say("  %s: most believed %s", i ? buf_text(&what) : "to begin with",
+              part_fault_name(b->k, b->a.net.fault_of[best]));
+    buf_free(&what);
+  }
+  free(odds);
+}
+
+static void do_refit(struct bench *b, const char *rest)
+{
+  int *order = mem_array(b->k->cover_count + 1, sizeof *order);
+  size_t count = part_to_refit(b->k, &b->c, order), n = (size_t)strtoul(rest, NULL, 10);
+  struct buf out = {0};
+
+  if (*rest && n >= 1 && n <= count) {
+    b->c.off[order[n - 1]] = false;
+    b->assessed = false;
+    bench_say("Back on: %s.", b->k->covers[order[n - 1]].name);
+    count = part_to_refit(b->k, &b->c, order);
+    if (count) bench_say("%zu still off.", count);
+  } else if (*rest) {
+    bench_say("There is no number %s among what is off.", rest);
+  } else {
+    answer_refit(&out, b->k, &b->c, terminal_width());
+    bench_print(&out);
+  }
+  free(order);
+}
+
+static void do_feature(struct bench *b, const char *rest, bool has)
+{
+  const char **ids, *near;
+  size_t count;
+  int f = knowledge_find(b->k, ENTRY_FEATURE, rest);
+
+  for (size_t i = 0; f < 0 && i < b->k->feature_count; i++)
+    if (strcmp(b->k->features[i].name, rest) == 0) f = (int)i;
+  if (f >= 0) {
+    bench_set_feature(b, f, has);
+    b->assessed = false;
+    b->pending = b->feature = -1;
+    bench_say("Noted: %s %s.", has ? "it has" : "it has not", b->k->features[f].name);
+    return;
+  }
+  knowledge_ids(b->k, ENTRY_FEATURE, &ids, &count);
+  near = text_nearest(rest, ids, count);
+  bench_say("I know no part called \"%s\"%s%s%s. \"pullcord list features\" shows them.", rest,
+            near ? "; did you mean " : "", near ? near : "", near ? "?" : "");
+  free(ids);
+}
+
+static void do_causes(struct bench *b)
+{
+  struct buf out = {0};
+
+  answer_ranking(&out, b->k, &b->a, 15);
+  buf_add(&out, "Of these causes, just:\n");
+  answer_together(&out, b->k, &b->a, terminal_width());
+  bench_print(&out);
+  bench_say("nothing broken %.0f %%; two or more things wrong (also beside the complaint) %.0f %%", 100 * b->a.sound,
+            100 * b->a.two_or_more);
+}
+
+static void do_complaint(struct bench *b, const char *rest)
+{
+  struct word_match m[1];
+
+  if (!*rest) b->over = !bench_ask_complaint(b);
+  else if (words_match_complaints(b->k, rest, m, 1) == 1 && m[0].score > 0.4) {
+    case_add_complaint(&b->c, m[0].at);
+    bench_say("Noted as well: %s.", b->k->complaints[m[0].at].name);
+  } else bench_say("I know no such complaint; put it in other words.");
+  b->assessed = false;
+  b->pending = -1;
+}
+
+/* True when the line begins with the command word; *rest is what follows. */
+static bool is_command(const char *line, const char *word, const char **rest)
+{
+  size_t n = strlen(word);
+
+  if (strncmp(line, word, n) != 0 || (line[n] && line[n] != ' ')) return false;
+  *rest = line + n;
+  while (**rest == ' ') (*rest)++;
+  return true;
+}
+
+/* Runs a command that only shows. */
+bool bench_run_showing(struct bench *b, const char *line)
+{
+  const char *rest;
+
+  if (is_command(line, "help", &rest)) fputs(help_text, stdout);
+  else if (is_command(line, "how", &rest)) do_how(b, rest);
+  else if (is_command(line, "why", &rest)) do_why(b, rest);
+  else if (is_command(line, "next", &rest)) do_next(b, rest);
+  else if (is_command(line, "path", &rest)) do_path(b);
+  else if (is_command(line, "causes", &rest)) do_causes(b);
+  else if (is_command(line, "repair", &rest)) do_repair(b, rest);
+  else if (is_command(line, "refit", &rest) && !*rest) do_refit(b, rest);
+  else return false;
+  return true;
+}
+
+/* Runs a command that changes something; the state is shown again after it. */
+bool bench_run_changing(struct bench *b, const char *line)
+{
+  const char *rest;
+
+  if (is_command(line, "skip", &rest)) {
+    if (b->pending >= 0) b->skipped[b->pending] = true;
+    if (b->feature >= 0) b->feature_asked[b->feature] = true;
+    b->pending = b->feature = -1;
+  } else if (is_command(line, "back", &rest)) do_back(b, rest);
+  else if (is_command(line, "refit", &rest) && *rest) do_refit(b, rest);
+  else if (is_command(line, "has", &rest)) do_feature(b, rest, true);
+  else if (is_command(line, "lacks", &rest)) do_feature(b, rest, false);
+  else if (is_command(line, "complaint", &rest)) do_complaint(b, rest);
+  else if (is_command(line, "machine", &rest)) bench_begin(b);
+  else if (is_command(line, "new", &rest)) bench_new(b);
+  else return false;
+  return true;
+}

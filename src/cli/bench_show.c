@@ -1,0 +1,155 @@
+/* bench_show.c - what the bench conversation shows at every turn; see bench.h. */
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/text.h"
+#include "cli/bench.h"
+#include "cli/terminal.h"
+#include "report/answer.h"
+#include "report/parts.h"
+
+/* A feature that is open and that one of the leading causes, or the next check, needs. */
+static int open_feature(const struct bench *b, const struct refs *needs)
+{
+  for (size_t i = 0; i < needs->count; i++)
+    if (b->c.features[needs->at[i]] == TRI_UNKNOWN && !b->feature_asked[needs->at[i]]) return needs->at[i];
+  return -1;
+}
+
+static const struct next_step *best_step(const struct bench *b)
+{
+  for (size_t i = 0; i < b->a.plan.count; i++)
+    if (!b->skipped[b->a.plan.steps[i].check]) return &b->a.plan.steps[i];
+  return NULL;
+}
+
+const struct next_step *bench_step_of(const struct bench *b, int check)
+{
+  for (size_t i = 0; i < b->a.plan.count; i++)
+    if (b->a.plan.steps[i].check == check) return &b->a.plan.steps[i];
+  return NULL;
+}
+
+static void show_cautions(const struct bench *b, const struct check *c)
+{
+  int *ids = mem_array(b->k->caution_count + 1, sizeof *ids);
+  size_t count = 0;
+
+  part_add_cautions(b->k, &b->c, &c->cautions, &c->off, ids, &count);
+  for (size_t i = 0; i < count; i++) bench_say("CAUTION: %s", b->k->cautions[ids[i]].text);
+  free(ids);
+}
+
+static void show_choices(const struct check *c)
+{
+  int width = terminal_width(), col = 0;
+
+  if (c->kind == KIND_MEASURE) {
+    bench_say("  Type the reading in %s or another unit, or in words: %s ... ? don't know", c->unit_name,
+              c->labels.items[0]);
+    return;
+  }
+  for (size_t i = 0; i <= c->results.count; i++) {
+    char text[160];
+    int n;
+
+    if (i < c->results.count) snprintf(text, sizeof text, "  %zu %s", i + 1, c->labels.items[i]);
+    else snprintf(text, sizeof text, "  ? don't know");
+    n = (int)text_columns(text);
+    if (col && col + n > width) {
+      printf("\n");
+      col = 0;
+    }
+    printf("%s", text);
+    col += n;
+  }
+  printf("\n");
+}
+
+/* Why this check: the two causes that its results would put first. */
+static void show_reason(const struct bench *b, const struct next_step *s)
+{
+  const struct next_outcome *first = NULL, *second = NULL;
+
+  if (s->ask_first >= 0) {
+    bench_say("  first, because: %s", b->k->rules[s->ask_first].reason);
+    return;
+  }
+  for (int i = 0; i < s->outcome_count; i++) {
+    const struct next_outcome *o = &s->outcomes[i];
+
+    if (!first || o->chance > first->chance) first = o;
+  }
+  for (int i = 0; first && i < s->outcome_count; i++)
+    if (s->outcomes[i].fault != first->fault && (!second || s->outcomes[i].chance > second->chance))
+      second = &s->outcomes[i];
+  if (second)
+    bench_say("  why: it tells \"%s\" from \"%s\"; saves about %.0f of %.0f minutes",
+              part_fault_name(b->k, first->fault), part_fault_name(b->k, second->fault), s->saving, b->a.plan.cost_now);
+  else bench_say("  why: it makes surer; saves about %.0f of %.0f minutes", s->saving, b->a.plan.cost_now);
+}
+
+/* Is the engine to turn or run for this check while something that must not be missing is
+ * off? Says what goes back first. */
+static void show_put_back(const struct bench *b, const struct check *c)
+{
+  struct buf names = {0};
+
+  if (strcmp(c->engine, "running") != 0 && strcmp(c->engine, "hot") != 0 && strcmp(c->engine, "cranking") != 0) return;
+  for (size_t i = 0; i < b->k->cover_count; i++)
+    if (b->c.off[i] && !b->k->covers[i].run_without)
+      buf_addf(&names, "%s%s", names.len ? ", " : "", b->k->covers[i].name);
+  if (names.len) bench_say("First put back: %s (see refit).", buf_text(&names));
+  buf_free(&names);
+}
+
+void bench_show_question(const struct bench *b)
+{
+  const struct check *c = &b->k->checks[b->pending];
+  const struct next_step *s = bench_step_of(b, b->pending);
+  int unsafe = conclusion_find(&b->a.drawn, UNSAFE, b->pending, 0);
+
+  show_cautions(b, c);
+  show_put_back(b, c);
+  if (unsafe >= 0) bench_say("NOT NOW: %s", b->k->rules[b->a.drawn.items[unsafe].rule].reason);
+  printf("%s", terminal_heavy());
+  bench_say("Next (%g min): %s", s ? s->minutes : c->minutes, c->ask);
+  printf("%s", terminal_plain());
+  if (s) show_reason(b, s);
+  show_choices(c);
+}
+
+static void show_end(const struct bench *b)
+{
+  if (b->a.disposition == DISPOSITION_REPAIR)
+    bench_say("Found, as far as it goes: %s. Type repair for how to put it right, causes for the rest.",
+              part_fault_name(b->k, b->a.ranking[0].fault));
+  else if (b->a.disposition == DISPOSITION_NOTHING_BROKEN)
+    bench_say("Nothing points to a broken part: look at how it is used or set. Type why, or add what you see.");
+  else if (b->a.disposition == DISPOSITION_HAND_OVER)
+    bench_say("Stop here and hand over (see above).");
+  else bench_say("No check is worth its minutes now: repair the first cause, or add what you see.");
+}
+
+/* What leads, what to mind, and what comes next. */
+void bench_show_state(struct bench *b)
+{
+  struct buf out = {0};
+  const struct next_step *s;
+
+  printf("\n");
+  answer_ranking(&out, b->k, &b->a, 3);
+  answer_notes(&out, b->k, &b->a, terminal_width());
+  bench_print(&out);
+  if (b->pending < 0 && b->feature < 0) {
+    s = best_step(b);
+    for (size_t i = 0; i < 4 && i < b->a.ranking_count && b->feature < 0; i++)
+      if (b->a.ranking[i].fault >= 0) b->feature = open_feature(b, &b->k->faults[b->a.ranking[i].fault].needs);
+    if (b->feature < 0 && s) b->feature = open_feature(b, &b->k->checks[s->check].needs);
+    if (b->feature < 0 && s && b->a.disposition == DISPOSITION_KEEP_LOOKING) b->pending = s->check;
+  }
+  if (b->feature >= 0) bench_say("About the machine: %s (yes, no, ? don't know)", b->k->features[b->feature].ask);
+  else if (b->pending >= 0) bench_show_question(b);
+  else show_end(b);
+}
