@@ -10,14 +10,14 @@ uint64_t random_bits(struct random *r)
   return z ^ (z >> 31);
 }
 
-double random_share(struct random *r) { return (double)(random_bits(r) >> 11) * 0x1p-53; }
+double random_unit(struct random *r) { return (double)(random_bits(r) >> 11) * 0x1p-53; }
 
 double random_fixed(uint64_t seed, const char *name)
 {
   struct random r = {seed};
 
   for (; *name; name++) r.state = random_bits(&r) ^ (unsigned char)*name;
-  return random_share(&r);
+  return random_unit(&r);
 }
 
 size_t random_pick(double share, const double *chance, size_t count)

@@ -10,7 +10,7 @@
 struct random { uint64_t state; };
 
 uint64_t random_bits(struct random *r);
-double random_share(struct random *r); /* 0 <= x < 1, 53 bits */
+double random_unit(struct random *r); /* 0 <= x < 1, 53 bits */
 
 /* One number for a seed and a name, whatever was drawn before: 0 <= x < 1. */
 double random_fixed(uint64_t seed, const char *name);

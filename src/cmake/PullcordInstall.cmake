@@ -1,11 +1,10 @@
 # What is installed and packed: program, knowledge, man page, completion, schema, example
 # cases and licence. `cmake --install` or cpack; `uninstall` takes it all away again.
-set(CMAKE_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS
-  OWNER_READ OWNER_WRITE OWNER_EXECUTE GROUP_READ GROUP_EXECUTE WORLD_READ WORLD_EXECUTE)
 set(pullcord_share "${CMAKE_INSTALL_DATADIR}/pullcord")
 
 # Man page and completion are what the program itself prints, so they cannot fall behind it.
 set(made "${CMAKE_BINARY_DIR}/made")
+file(MAKE_DIRECTORY "${made}")
 find_program(PULLCORD_GZIP gzip)
 set(man_page "${made}/pullcord.1")
 if(PULLCORD_GZIP)
@@ -21,11 +20,13 @@ add_custom_command(OUTPUT "${made}/pullcord.bash"
   DEPENDS pullcord "${CMAKE_CURRENT_LIST_DIR}/print.cmake" COMMENT "Printing the completion" VERBATIM)
 add_custom_target(pullcord-pages ALL DEPENDS "${man_page}" "${made}/pullcord.bash")
 
-# Files left by an older version would still be read as knowledge; they go first.
 install(CODE "set(SHARE \"\$ENV{DESTDIR}\${CMAKE_INSTALL_PREFIX}/${pullcord_share}\")
+set(DOC \"\$ENV{DESTDIR}\${CMAKE_INSTALL_PREFIX}/${CMAKE_INSTALL_DOCDIR}\")
 set(SOURCE \"${CMAKE_SOURCE_DIR}\")
-include(\"${CMAKE_CURRENT_LIST_DIR}/older_knowledge.cmake\")
-list(APPEND CMAKE_INSTALL_MANIFEST_FILES \"\${CMAKE_INSTALL_PREFIX}/${pullcord_share}/installed-files\")")
+set(LIST \"${made}/installed-files\")")
+# files left by an older version would still be read as knowledge; they go first
+install(SCRIPT "${CMAKE_CURRENT_LIST_DIR}/older_knowledge.cmake")
+install(FILES "${made}/installed-files" DESTINATION "${pullcord_share}")
 install(TARGETS pullcord RUNTIME DESTINATION "${CMAKE_INSTALL_BINDIR}")
 install(DIRECTORY "${CMAKE_SOURCE_DIR}/facts" "${CMAKE_SOURCE_DIR}/rules"
   DESTINATION "${pullcord_share}" FILES_MATCHING PATTERN "*.clp")
@@ -37,6 +38,9 @@ install(DIRECTORY "${CMAKE_SOURCE_DIR}/docs/schema" DESTINATION "${CMAKE_INSTALL
   OPTIONAL FILES_MATCHING PATTERN "*.json")
 install(DIRECTORY "${CMAKE_SOURCE_DIR}/demo/" DESTINATION "${CMAKE_INSTALL_DOCDIR}/examples"
   FILES_MATCHING PATTERN "*.json")
+
+# under a strict umask our folders would be shut to everyone else
+install(SCRIPT "${CMAKE_CURRENT_LIST_DIR}/open_folders.cmake")
 
 add_custom_target(uninstall
   COMMAND "${CMAKE_COMMAND}" "-DMANIFEST=${CMAKE_BINARY_DIR}/install_manifest.txt"
@@ -55,12 +59,13 @@ its minutes, with its cautions. Works offline.")
 set(CPACK_RESOURCE_FILE_LICENSE "${CMAKE_SOURCE_DIR}/LICENSE")
 set(CPACK_STRIP_FILES ON)
 set(CPACK_VERBATIM_VARIABLES ON)
-set(CPACK_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS ${CMAKE_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS})
+set(CPACK_PRE_BUILD_SCRIPTS "${CMAKE_CURRENT_LIST_DIR}/open_folders.cmake")
 set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PACKAGE_SECTION utils)
 set(CPACK_DEBIAN_PACKAGE_CONTROL_STRICT_PERMISSION ON)
 find_program(PULLCORD_SHLIBDEPS dpkg-shlibdeps)
-if(PULLCORD_SHLIBDEPS)
+find_program(PULLCORD_FILE file) # cpack looks with it for what has to be asked
+if(PULLCORD_SHLIBDEPS AND PULLCORD_FILE)
   set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 else()
   set(CPACK_DEBIAN_PACKAGE_DEPENDS "libc6, libcjson1, libedit2")

@@ -20,6 +20,10 @@ struct engine {
   size_t told_count;
   struct err load_error; /* first error the library reported while loading */
   int last_rule;         /* index of the rule that fired last, -1 at first */
+  char grumble[600];     /* what the library reported since then, on one line */
+  size_t grumbled;
+  struct err ended;      /* status not 0: the engine stopped half-way and stays stopped */
+  intBool (*compare[2])(void *, void *, DATA_OBJECT *); /* the library's own, see watch.c */
 };
 
 /* One slot of a fact to be asserted: word, or number when word is NULL. */
@@ -29,6 +33,9 @@ struct want { const char *template; struct want_slot slots[4]; size_t count; };
 
 /* Asserts a fact. NULL when the library refused it (or has it already). */
 void *fact_assert(struct engine *en, const struct want *w);
+
+/* Puts guard_look into the library's comparing of variables. */
+void watch_joins(struct engine *en);
 
 /* Collects the conclusions among the engine's facts, sorted. */
 void harvest(struct engine *en, struct conclusions *out);

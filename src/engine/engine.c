@@ -1,7 +1,6 @@
 /* engine.c - see engine.h. */
 #include "engine/engine.h"
 
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -57,7 +56,9 @@ static void on_period(void *env)
   }
 }
 
-/* Nothing that the library prints reaches a person; errors come by the call-back. */
+/* Nothing that the library prints reaches a person as it is. Errors in a file come by the
+ * call-back; what goes wrong later (a division by nought, a value out of range) is only
+ * printed, and the library goes on as if nothing were, so it is kept. */
 static int quiet_query(void *env, const char *name)
 {
   (void)env;
@@ -66,9 +67,15 @@ static int quiet_query(void *env, const char *name)
 
 static int quiet_print(void *env, const char *name, const char *text)
 {
-  (void)env;
-  (void)name;
-  if (getenv("PCDBG")) fputs(text, stderr);
+  struct engine *en = GetEnvironmentContext(env);
+
+  if (strcmp(name, "werror") != 0) return 1;
+  for (; *text && en->grumbled + 1 < sizeof en->grumble; text++) {
+    char c = *text == '\n' ? ' ' : *text;
+
+    if (c != ' ' || (en->grumbled > 0 && en->grumble[en->grumbled - 1] != ' ')) en->grumble[en->grumbled++] = c;
+  }
+  en->grumble[en->grumbled] = '\0';
   return 1;
 }
 
@@ -92,11 +99,16 @@ static bool is_kept(const char *name)
   return false;
 }
 
-/* Takes every function out of the library that is not on the list. */
-static void remove_functions(void *env)
+/* Takes out of the library every construct but templates and rules (functions that call
+ * themselves run the stack over), and every function that is not on the list. */
+static void remove_rest(void *env)
 {
+  static const char *const constructs[] = {"deffunction", "defglobal",    "defgeneric", "defmethod",
+                                           "defclass",    "definstances", "defmessage-handler",
+                                           "deffacts",    "defmodule"};
   struct FunctionDefinition *f = GetFunctionList(env), *next;
 
+  for (size_t i = 0; i < sizeof constructs / sizeof constructs[0]; i++) RemoveConstruct(env, constructs[i]);
   for (; f; f = next) {
     const char *name = ValueToString(f->callFunctionName);
 
@@ -111,7 +123,8 @@ static void set_up(struct engine *en)
   SetEnvironmentContext(en->env, en);
   EnvAddRouter(en->env, "quiet", 20, quiet_query, quiet_print, NULL, NULL, quiet_exit);
   EnvDefineFunction2(en->env, "this-rule", 'w', PTIEF this_rule, "this_rule", "00");
-  remove_functions(en->env);
+  remove_rest(en->env);
+  watch_joins(en);
   EnvSetDynamicConstraintChecking(en->env, TRUE);
   EnvSetParserErrorCallback(en->env, on_parse_error);
   EnvAddPeriodicFunction(en->env, "watch", on_period, 0);
@@ -137,10 +150,44 @@ static int limit_error(struct engine *en, const char *doing, struct err *e)
 {
   const struct rule_card *r = en->last_rule >= 0 ? &en->k->rules[en->last_rule] : NULL;
 
-  return err_set(e, EX_TEMPFAIL, r ? r->origin.file : NULL, r ? r->origin.line : 0,
-                 "the rule engine %s while %s%s%s%s and was stopped. Nothing recorded is lost. "
-                 "Look at the rules added last.", en->guard.tripped, doing, r ? " (last rule: \"" : "",
-                 r ? r->id : "", r ? "\")" : "");
+  err_set(e, EX_TEMPFAIL, r ? r->origin.file : NULL, r ? r->origin.line : 0,
+          "the rule engine %s while %s%s%s%s and was stopped. Nothing recorded is lost. "
+          "Look at the rules added last.", en->guard.tripped, doing, r ? " (last rule: \"" : "",
+          r ? r->id : "", r ? "\")" : "");
+  en->ended = *e;
+  return e->status;
+}
+
+/* The rule that the library's report names after `word`, or NULL. */
+static const struct rule_card *rule_named(const struct engine *en, const char *word)
+{
+  const char *at = strstr(en->grumble, word);
+  char name[160];
+  size_t n;
+  int rule;
+
+  if (!at) return NULL;
+  at += strlen(word);
+  n = strcspn(at, " .");
+  if (n >= sizeof name) return NULL;
+  memcpy(name, at, n);
+  name[n] = '\0';
+  rule = knowledge_find(en->k, ENTRY_RULE, name);
+  return rule >= 0 ? &en->k->rules[rule] : NULL;
+}
+
+/* Did a rule go wrong? Then what was concluded is not all there is, and cannot be used. */
+static int check_grumble(struct engine *en, struct err *e)
+{
+  const struct rule_card *r = rule_named(en, "of defrule ");
+
+  if (en->grumbled == 0) return 0;
+  if (!r) r = rule_named(en, "in rule ");
+  err_set(e, EX_CONFIG, r ? r->origin.file : NULL, r ? r->origin.line : 0,
+          "%s%s%s cannot be worked out: %s", r ? "rule \"" : "a rule", r ? r->id : "", r ? "\"" : "",
+          en->grumble);
+  en->ended = *e;
+  return e->status;
 }
 
 static void tell_needs(struct engine *en, const char *template, const char *slot, const char *id,
@@ -189,8 +236,9 @@ static int load_guarded(struct engine *en, struct err *e)
     /* The templates of knowledge serve the reader; rules see the case's templates. */
     if (!strstr(t->file, "templates/knowledge.clp") && load_text(en, t, e)) return e->status;
   }
+  en->grumbled = 0;
   tell_knowledge(en);
-  return 0;
+  return check_grumble(en, e);
 }
 
 static int load_all(struct engine *en, struct err *e)
@@ -339,6 +387,10 @@ int engine_tell(struct engine *en, const struct bench_case *c, const struct engi
   const struct knowledge *k = en->k;
   bool good;
 
+  if (en->ended.status) {
+    *e = en->ended;
+    return e->status;
+  }
   want_machine(&l, k, c);
   want_results(&l, k, c);
   for (size_t i = 0; i < finding_count; i++) {
@@ -357,13 +409,16 @@ int engine_tell(struct engine *en, const struct bench_case *c, const struct engi
   en->guard.until = guard_now() + en->limits.run_seconds;
   good = merge(en, &l);
   free(l.items);
-  return good ? 0 : limit_error(en, "taking in the results", e);
+  return good ? check_grumble(en, e) : limit_error(en, "taking in the results", e);
 }
 
 int engine_run(struct engine *en, struct conclusions *out, struct err *e)
 {
+  if (en->ended.status) {
+    *e = en->ended;
+    return e->status;
+  }
   en->guard.until = guard_now() + en->limits.run_seconds;
-  en->guard.tripped = NULL;
   if (setjmp(en->guard.out)) {
     guard_enter(NULL);
     return limit_error(en, "drawing conclusions", e);
@@ -372,9 +427,9 @@ int engine_run(struct engine *en, struct conclusions *out, struct err *e)
   SetHaltExecution(en->env, FALSE);
   if (EnvRun(en->env, en->limits.firings) >= en->limits.firings)
     en->guard.tripped = "fired more rules than allowed";
-  if (!en->guard.tripped) harvest(en, out);
+  if (!en->guard.tripped && en->grumbled == 0) harvest(en, out);
   guard_enter(NULL);
-  return en->guard.tripped ? limit_error(en, "drawing conclusions", e) : 0;
+  return en->guard.tripped ? limit_error(en, "drawing conclusions", e) : check_grumble(en, e);
 }
 
 const char *engine_version(void) { return "CLIPS " VERSION_STRING; }

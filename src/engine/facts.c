@@ -1,4 +1,5 @@
 /* facts.c - facts into the engine and conclusions out of it. */
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -106,14 +107,16 @@ static bool read_shape(struct engine *en, void *fact, const struct shape *s, str
   if (s->a) c->a = knowledge_find(en->k, s->a_kind, slot_word(en, fact, s->a));
   if (s->b) c->b = knowledge_find(en->k, s->b_kind, slot_word(en, fact, s->b));
   c->number = slot_number(en, fact, s->number);
-  if ((s->a && c->a < 0) || (s->b && c->b < 0)) return false;
+  if ((s->a && c->a < 0) || (s->b && c->b < 0) || !isfinite(c->number)) return false;
   if (s->kind == IMPLIES) {
     c->b = check_result(&en->k->checks[c->a], slot_word(en, fact, s->word));
     return c->b >= 0;
   }
-  if (s->kind == JUDGE_BY) {
-    c->b = find_bands(en->k, slot_word(en, fact, s->word));
-    return true;
+  if (s->kind == JUDGE_BY) { /* what is neither is nothing to judge by */
+    const char *bands = slot_word(en, fact, s->word);
+
+    c->b = find_bands(en->k, bands);
+    return c->b >= 0 || strcmp(bands, "spec-card") == 0;
   }
   if (s->word) {
     const char *word = slot_word(en, fact, s->word);

@@ -25,6 +25,9 @@ struct guard {
  * while one is in force, after setjmp(g->out) returned 0. */
 void guard_enter(struct guard *g);
 
+/* Jumps out when the time has run out; looks at the clock only now and then. */
+void guard_look(void);
+
 /* Has the time run out? For the library's periodic call, which must not jump. */
 bool guard_late(const struct guard *g);
 

@@ -24,7 +24,8 @@ static int line_at(const char *text, size_t at)
   return line;
 }
 
-/* What the library does not refuse: depth over our limit, zeros written as \u0000. */
+/* What the library does not refuse: depth over our limit, zeros written as \u0000, and
+ * control characters in texts (RFC 8259 section 7 wants them escaped). */
 static int scan(const char *file, const char *text, size_t len, struct err *e)
 {
   bool quoted = false;
@@ -32,6 +33,9 @@ static int scan(const char *file, const char *text, size_t len, struct err *e)
 
   for (size_t i = 0; i < len; i++) {
     if (quoted) {
+      if ((unsigned char)text[i] < 0x20)
+        return err_set(e, EX_DATAERR, file, line_at(text, i),
+                       "a text holds a line break or another control character. Is a quote missing?");
       if (text[i] == '\\') {
         if (len - i > 5 && memcmp(text + i, "\\u0000", 6) == 0)
           return err_set(e, EX_DATAERR, file, line_at(text, i), "a text holds a zero character. Take it out.");

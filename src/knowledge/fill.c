@@ -267,6 +267,9 @@ void fill_fact(struct fill *f, const struct template *form, const char *file,
     memcpy(base + target->count, &count, sizeof count);
     return;
   }
+  problem_add(p, true, "template", file, fact->line,
+              "a \"%s\" belongs to a case: the program or a rule makes it, and no file of facts may.",
+              form->name);
 }
 
 /* Moves the grown arrays into the arena, so that one call frees everything. */

@@ -14,7 +14,7 @@ struct fill {
 };
 
 /* Adds one fact that schema_check has passed; form is its template. Slots left out take
- * the template's default. */
+ * the template's default. A fact that belongs to a case is a problem. */
 void fill_fact(struct fill *f, const struct template *form, const char *file,
                const struct node *fact, struct problems *p);
 

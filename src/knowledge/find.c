@@ -13,13 +13,23 @@
 #include "base/file.h"
 #include "base/mem.h"
 
-enum { MAX_FILES = 2000, MAX_FOLDER_DEPTH = 6 };
+enum { MAX_FILES = 2000, MAX_FOLDER_DEPTH = 6, MAX_BYTES = 32 << 20 };
 
 static bool is_folder(const char *path)
 {
   struct stat st;
 
   return stat(path, &st) == 0 && S_ISDIR(st.st_mode);
+}
+
+/* Anything else by that name (a pipe, a device) could be read for ever. */
+static bool is_plain_file(const char *path, size_t *bytes)
+{
+  struct stat st;
+
+  if (stat(path, &st) != 0 || !S_ISREG(st.st_mode)) return false;
+  *bytes = (size_t)st.st_size;
+  return true;
 }
 
 static char *copy_text(const char *text)
@@ -120,17 +130,24 @@ static int read_folder(struct knowledge_files *f, const char *root, const char *
   struct dirent *entry;
   int status = 0;
 
+  if (!d && errno != ENOENT)
+    status = err_set(e, errno == EACCES ? EX_NOPERM : EX_CONFIG, path, 0, "cannot be read as a folder: %s.",
+                     strerror(errno));
   while (d && status == 0 && (entry = readdir(d))) {
-    char *below;
+    char *below, *full;
+    size_t bytes;
 
     if (entry->d_name[0] == '.') continue;
     below = file_join(name, entry->d_name);
-    if (ends_with(below, ".clp")) {
+    full = file_join(root, below);
+    if (ends_with(below, ".clp") && is_plain_file(full, &bytes)) {
+      f->bytes += bytes;
       if (f->count >= MAX_FILES)
         status = err_set(e, EX_CONFIG, path, 0, "holds more than 2000 files of knowledge.");
+      else if (bytes > MAX_BYTES || f->bytes > MAX_BYTES)
+        status = err_set(e, EX_CONFIG, full, 0, "makes more than 32 MiB of knowledge, which cannot be right.");
       else add_file(f, root, below, own);
     } else {
-      char *full = file_join(root, below);
       size_t depth = 0;
 
       for (const char *p = below; *p; p++) depth += *p == '/';
@@ -142,8 +159,8 @@ static int read_folder(struct knowledge_files *f, const char *root, const char *
         (*todo)[(*count)++] = below;
         below = NULL;
       }
-      free(full);
     }
+    free(full);
     free(below);
   }
   if (d) closedir(d);

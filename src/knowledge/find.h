@@ -17,7 +17,7 @@ struct knowledge_file {
 
 struct knowledge_files {
   struct knowledge_file *items;
-  size_t count, room;
+  size_t count, room, bytes;
 };
 
 /* The shipped folder: $PULLCORD_KNOWLEDGE, else share/pullcord beside the folder of the
@@ -30,7 +30,8 @@ char *find_own(void);
 
 /* All *.clp files in facts/ and rules/ of `shipped`, then those of `own` (may be NULL): an
  * own file of the same name replaces, others add. Sorted by name, so that nothing depends
- * on the order of a folder. The caller frees with find_free. */
+ * on the order of a folder. More than 2000 files or 32 MiB are refused. The caller frees
+ * with find_free. */
 int find_files(const char *shipped, const char *own, struct knowledge_files *out, struct err *e);
 
 void find_free(struct knowledge_files *files);

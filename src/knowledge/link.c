@@ -28,11 +28,15 @@ static int resolve(const struct knowledge *k, enum entry_kind kind, const char *
     const char **ids, *near;
     size_t count;
 
+    if (p->count >= PROBLEMS_KEPT) { /* nobody would see the nearest, and looking takes time */
+      problem_add(p, true, "unknown-id", o->file, o->line, "there is no \"%s\".", id);
+      return at;
+    }
     knowledge_ids(k, kind, &ids, &count);
     near = text_nearest(id, ids, count);
-    problem_add(p, true, "unknown-id", o->file, o->line, "there is no %s \"%s\"%s%s%s.",
+    problem_add(p, true, "unknown-id", o->file, o->line, "there is no %s \"%s\"%s%s%s",
                 kind_name(kind), id, near ? "; did you mean \"" : "", near ? near : "",
-                near ? "\"?" : "");
+                near ? "\"?" : ".");
     free(ids);
   }
   return at;
@@ -211,6 +215,10 @@ static void link_bands(struct knowledge *k, struct bands *b, struct problems *p)
       problem_add(p, true, "bands", b->origin.file, b->origin.line,
                   "the limits of bands \"%s\" do not rise: %g after %g.", b->id, b->limits.items[i],
                   b->limits.items[i - 1]);
+  for (const struct bands *other = k->bands; other < b; other++)
+    if (strcmp(other->id, b->id) == 0)
+      problem_add(p, true, "duplicate-id", b->origin.file, b->origin.line, "bands \"%s\" are already at %s:%d.",
+                  b->id, other->origin.file, other->origin.line);
   if (b->check < 0) return;
   c = &k->checks[b->check];
   if (strcmp(b->unit_name, c->unit_name) != 0)
@@ -279,7 +287,9 @@ static int sign_order(const void *a, const void *b)
 
   if (d == 0) d = x->complaint - y->complaint;
   if (d == 0) d = x->fault - y->fault;
-  return d ? d : x->result - y->result;
+  if (d == 0) d = x->result - y->result;
+  if (d == 0) d = strcmp(x->origin.file, y->origin.file);
+  return d ? d : x->origin.line - y->origin.line;
 }
 
 /* Signs of one fault at one check: each result once, together at most 1. */
@@ -309,6 +319,7 @@ static void check_sums(const struct knowledge *k, struct problems *p)
 void link_all(struct knowledge *k, struct problems *p)
 {
   check_all_ids(k, p);
+  for (size_t i = 0; i < k->rule_count; i++) resolve_origin(k, &k->rules[i].origin, p);
   for (size_t i = 0; i < k->caution_count; i++) {
     resolve_origin(k, &k->cautions[i].origin, p);
     resolve_refs(k, ENTRY_FEATURE, &k->cautions[i].needs, &k->cautions[i].origin, p);

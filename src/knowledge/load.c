@@ -66,7 +66,7 @@ static void add_facts(struct fill *f, const struct schema *schema, const struct 
         continue;
       }
       t = schema_check(schema, file->shown, fact, p);
-      if (t && !template_slot(t, "rule")) fill_fact(f, t, file->shown, fact, p);
+      if (t) fill_fact(f, t, file->shown, fact, p);
     }
   }
 }
@@ -83,7 +83,7 @@ static size_t shrink(const char *from, size_t len, char *to)
     char c = from[i];
 
     if (c == ';') {
-      while (i < len && from[i] != '\n') i++;
+      while (i < len && from[i] != '\n' && from[i] != '\r') i++;
       i--;
     } else if (c == '"') {
       size_t start = i++;

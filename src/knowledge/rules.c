@@ -4,7 +4,9 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { MAX_PATTERNS = 12, MAX_OR = 2, MAX_WILDCARDS = 3, MAX_OPEN_GROUPS = 2, MAX_NAMES = 24 };
+#include "base/text.h"
+
+enum { MAX_RULES = 5000, MAX_PATTERNS = 12, MAX_OR = 2, MAX_WILDCARDS = 3, MAX_OPEN_GROUPS = 2, MAX_NAMES = 24 };
 
 static const char *const allowed[] = {
     "=", "<>", "<", ">", "<=", ">=", /* compare numbers */
@@ -252,6 +254,23 @@ static bool read_card(struct arena *arena, const char *file, const struct node *
   return *end != '\0';
 }
 
+/* A conclusion goes with its reasons only when these stand inside (logical ...). */
+static void check_logical(struct look *l, const struct node *rule)
+{
+  const struct node *n = rule->first->next->next;
+  bool logical = false;
+
+  for (; n && !node_is_word(n, "=>"); n = n->next) {
+    if (n->kind != NODE_LIST || strcmp(node_head(n), "test") == 0 || strcmp(node_head(n), "declare") == 0) continue;
+    logical = strcmp(node_head(n), "logical") == 0;
+    if (!logical) break;
+  }
+  if (!logical)
+    say(l, n && n->kind == NODE_LIST ? n->line : rule->line, "not-logical",
+        "rule \"%s\" must have its conditions inside (logical ...), so that what it concludes goes when a "
+        "result is taken back.", rule->first->next->text);
+}
+
 static void scan_rule(struct look *l, struct arena *arena, const struct node *rule,
                       struct rule_card **cards, size_t *count, size_t *room)
 {
@@ -266,6 +285,7 @@ static void scan_rule(struct look *l, struct arena *arena, const struct node *ru
     else look_at_condition(l, n, true);
   }
   if (!actions) say(l, rule->line, "syntax", "rule \"%s\" has no =>.", name->text);
+  check_logical(l, rule);
   check_limits(l, rule);
   items = *cards;
   mem_grow(&items, room, *count + 1, sizeof **cards);
@@ -294,6 +314,13 @@ void rules_scan(const struct schema *schema, struct arena *arena, const char *fi
                   n->kind == NODE_LIST ? node_head(n) : n->text);
       continue;
     }
+    if (before >= MAX_RULES) {
+      problem_add(p, true, "too-large", file, n->line, "more than 5000 rules.");
+      return;
+    }
+    if (!text_is_id(name->text)) /* MAIN::x would be x to the engine */
+      say(&l, n->line, "bad-id", "\"%s\" is not an id: lower-case letters, digits and single hyphens only.",
+          name->text);
     for (size_t i = 0; i < before; i++)
       if (strcmp((*cards)[i].id, name->text) == 0)
         problem_add(p, true, "duplicate-id", file, n->line,
@@ -342,11 +369,35 @@ static void check_words(const struct knowledge *k, enum entry_kind kind, int che
   }
 }
 
+/* Bands that a rule names; a reading judged by none would be taken as judged by the card. */
+static void check_bands(const struct knowledge *k, const char *file, const struct node *v, struct problems *p)
+{
+  if (!v || v->kind != NODE_WORD || strpbrk(v->text, "?&|~") || strcmp(v->text, "spec-card") == 0) return;
+  for (size_t i = 0; i < k->bands_count; i++)
+    if (strcmp(k->bands[i].id, v->text) == 0) return;
+  problem_add(p, true, "unknown-id", file, v->line, "the rule names bands \"%s\", but there are none of that name.",
+              v->text);
+}
+
+/* What is ruled out says by a word of its own what kind of thing it is. */
+static void check_ruled_out(const struct knowledge *k, const char *file, const struct node *form,
+                            struct problems *p)
+{
+  const struct node *kind = fact_values(form, "kind"), *id = fact_values(form, "id");
+
+  if (!id) return;
+  if (node_is_word(kind, "fault")) check_words(k, ENTRY_FAULT, -1, file, id, p);
+  else if (node_is_word(kind, "check")) check_words(k, ENTRY_CHECK, -1, file, id, p);
+  else if (node_is_word(kind, "complaint")) check_words(k, ENTRY_COMPLAINT, -1, file, id, p);
+  else if (node_is_word(kind, "bands")) check_bands(k, file, id, p);
+}
+
 static void check_form(const struct knowledge *k, const char *file, const struct node *form,
                        struct problems *p)
 {
   int check = -1;
 
+  if (strcmp(node_head(form), "rules-out") == 0) check_ruled_out(k, file, form, p);
   for (const struct node *s = form->first; s; s = s->next) {
     enum entry_kind kind;
     const struct node *v;
@@ -356,6 +407,7 @@ static void check_form(const struct knowledge *k, const char *file, const struct
       for (v = s->first->next; v && check >= 0; v = v->next) check_words(k, ENTRY_CHECK, check, file, v, p);
       continue;
     }
+    if (strcmp(node_head(s), "bands") == 0) check_bands(k, file, s->first->next, p);
     if (!slot_kind(node_head(s), &kind)) {
       check_form(k, file, s, p); /* depth bounded by the reader */
       continue;

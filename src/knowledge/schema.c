@@ -18,6 +18,9 @@ static unsigned int type_bit(const char *name)
   return 0;
 }
 
+/* No fact, template or list of words is longer; longer ones would only cost time. */
+enum { MAX_PARTS = 64, MAX_TEMPLATES = 200 };
+
 static void read_facet(struct slot *s, const struct node *facet)
 {
   const char *head = node_head(facet);
@@ -65,6 +68,27 @@ static void read_template(struct schema *s, struct arena *arena, const struct no
     if (n->kind == NODE_LIST && strstr(node_head(n), "slot")) read_slot(&t->slots[t->slot_count++], n);
 }
 
+/* The engine works out what stands in brackets in a default: only (this-rule) may. Depth is
+ * bounded by the reader, so this recursion is too. */
+static bool check_template(const struct node *form, const char *file, int depth, struct problems *p)
+{
+  bool good = node_count(form) <= MAX_PARTS;
+
+  if (!good)
+    problem_add(p, true, "too-large", file, form->line, "more than 64 parts in one bracket of a template.");
+  for (const struct node *n = form->first; n && good; n = n->next) {
+    if (n->kind != NODE_LIST) continue;
+    if (depth >= 2 && (strcmp(node_head(n), "this-rule") != 0 || n->first->next)) {
+      problem_add(p, true, "function", file, n->line, "a template may not call \"%s\".",
+                  *node_head(n) ? node_head(n) : "?");
+      good = false;
+    } else {
+      good = check_template(n, file, depth + 1, p);
+    }
+  }
+  return good;
+}
+
 void schema_add(struct schema *s, struct arena *arena, const char *file, const struct node *forms,
                 struct problems *p)
 {
@@ -77,7 +101,12 @@ void schema_add(struct schema *s, struct arena *arena, const char *file, const s
     else if (schema_find(s, name->text))
       problem_add(p, true, "duplicate-id", file, n->line, "template \"%s\" is defined twice.",
                   name->text);
-    else
+    else if (!text_is_id(name->text))
+      problem_add(p, true, "bad-id", file, n->line,
+                  "\"%s\" is not an id: lower-case letters, digits and single hyphens only.", name->text);
+    else if (s->count >= MAX_TEMPLATES)
+      problem_add(p, true, "too-large", file, n->line, "more than 200 templates.");
+    else if (check_template(n, file, 0, p))
       read_template(s, arena, n);
   }
 }
@@ -163,19 +192,18 @@ static bool check_values(const struct slot *s, const char *file, const struct no
 static void say_unknown_slot(const struct template *t, const char *file, const struct node *given,
                              struct problems *p)
 {
-  const char **names = mem_array(t->slot_count, sizeof *names);
+  const char *names[MAX_PARTS];
   const char *word = node_head(given), *near;
 
   for (size_t i = 0; i < t->slot_count; i++) names[i] = t->slots[i].name;
   near = text_nearest(word, names, t->slot_count);
   if (*word)
-    problem_add(p, true, "slot-name", file, given->line, "a %s has no slot \"%s\"%s%s%s.", t->name,
-                word, near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : "");
+    problem_add(p, true, "slot-name", file, given->line, "a %s has no slot \"%s\"%s%s%s", t->name,
+                word, near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
   else
     problem_add(p, true, "syntax", file, given->line,
                 "\"%s\" stands inside a %s but belongs to no slot: write (slot value).", given->text,
                 t->name);
-  free(names);
 }
 
 const struct node *fact_values(const struct node *fact, const char *slot)
@@ -202,6 +230,10 @@ const struct template *schema_check(const struct schema *s, const char *file,
     problem_add(p, true, "template", file, fact->line,
                 "\"%s\" is not a kind of fact. See rules/templates/knowledge.clp for the kinds.",
                 node_head(fact));
+    return NULL;
+  }
+  if (node_count(fact) > MAX_PARTS) {
+    problem_add(p, true, "too-large", file, fact->line, "this %s has more than 64 slots.", t->name);
     return NULL;
   }
   for (const struct node *n = fact->first->next; n; n = n->next) {

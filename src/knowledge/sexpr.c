@@ -142,17 +142,36 @@ static int read_word(struct reader *r)
   return 0;
 }
 
+/* Control characters stand for nothing, take hold of the screen they are shown on, and some
+ * part words for the engine and not for us. */
+static size_t control_byte(const char *text, size_t len)
+{
+  size_t i = 0;
+
+  for (; i < len; i++) {
+    unsigned char c = (unsigned char)text[i];
+
+    if ((c < 0x20 && c != '\n' && c != '\t' && c != '\r') || c == 0x7F) break;
+    if (c == 0xC2 && i + 1 < len && (unsigned char)text[i + 1] < 0xA0) break; /* U+0080 to 9F */
+  }
+  return i;
+}
+
 static int check_bytes(struct reader *r)
 {
-  size_t bad;
+  size_t bad, control;
   int line = 1;
 
   if (r->len > SEXPR_MAX_BYTES)
     return refuse(r, 0, "is larger than 4 MiB. Split it into files about one thing each.");
+  if (r->len >= 3 && memcmp(r->text, "\xEF\xBB\xBF", 3) == 0)
+    return refuse(r, 1, "begins with a byte-order mark. Save the file as UTF-8 without one.");
   bad = text_bad_byte(r->text, r->len);
-  if (bad == r->len) return 0;
-  for (size_t i = 0; i < bad; i++)
+  control = control_byte(r->text, bad);
+  if (control == r->len) return 0;
+  for (size_t i = 0; i < control; i++)
     if (r->text[i] == '\n') line++;
+  if (control < bad) return refuse(r, line, "holds a control character. Take it out, or put a space there.");
   return refuse(r, line,
                 r->text[bad] == '\0'
                     ? "holds a zero byte. It is not a text file, or it is damaged."
@@ -175,8 +194,8 @@ int sexpr_read(struct arena *arena, const char *file, const char *text, size_t l
       r.at++;
     } else if (c == ' ' || c == '\t' || c == '\r') {
       r.at++;
-    } else if (c == ';') {
-      while (r.at < r.len && r.text[r.at] != '\n') r.at++;
+    } else if (c == ';') { /* a comment ends where it ends for the engine */
+      while (r.at < r.len && r.text[r.at] != '\n' && r.text[r.at] != '\r') r.at++;
     } else if (c == '(') {
       status = open_list(&r);
     } else if (c == ')') {

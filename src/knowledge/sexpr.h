@@ -1,7 +1,7 @@
 /* sexpr.h - reads a knowledge file into a tree before the rule engine sees a byte.
  *
- * Files of knowledge are data from strangers: size, depth, length of words, NULs,
- * UTF-8 and balance are checked here, without recursion, and every node remembers its
+ * Files of knowledge are data from strangers: size, depth, length of words, NULs, control
+ * characters, UTF-8 and balance are checked here, without recursion, and every node remembers its
  * line. The rule engine crashes on some of what this refuses (decision 0002). */
 #ifndef KNOWLEDGE_SEXPR_H
 #define KNOWLEDGE_SEXPR_H

@@ -23,7 +23,7 @@ static void draw_faults(struct hidden *h, struct random *r)
 {
   h->fault_count = 0;
   for (size_t p = 0; p + 1 < h->net.count; p++)
-    if (random_share(r) < h->net.prior[p] && h->fault_count < HIDDEN_MOST_FAULTS) h->faults[h->fault_count++] = (int)p;
+    if (random_unit(r) < h->net.prior[p] && h->fault_count < HIDDEN_MOST_FAULTS) h->faults[h->fault_count++] = (int)p;
 }
 
 /* What the owner says: one of the complaints that the faults bring about, each fault trying
@@ -33,14 +33,14 @@ static bool draw_complaint(struct hidden *h, struct random *r)
   const struct knowledge *k = h->net.k;
 
   for (size_t tries = h->fault_count; tries > 0; tries--) {
-    size_t at = (size_t)(random_share(r) * (double)tries);
+    size_t at = (size_t)(random_unit(r) * (double)tries);
     int place = h->faults[at];
 
     for (size_t s = 0; s < k->sign_count; s++) {
       const struct sign *sign = &k->signs[s];
 
       if (sign->complaint < 0 || sign->fault != h->net.fault_of[place]) continue;
-      if (random_share(r) >= sign->chance) continue;
+      if (random_unit(r) >= sign->chance) continue;
       h->culprit = place;
       h->complaint = sign->complaint;
       return true;
@@ -57,7 +57,7 @@ void hidden_draw(const struct knowledge *k, int machine_class, uint64_t seed, st
   bool complained = false;
 
   *out = (struct hidden){.seed = seed, .culprit = -1, .complaint = -1};
-  if (machine_class < 0) machine_class = (int)(random_share(&r) * (double)k->class_count);
+  if (machine_class < 0) machine_class = (int)(random_unit(&r) * (double)k->class_count);
   set_up(k, machine_class, out);
   for (int tries = 0; !complained && tries < MOST_TRIES; tries++) {
     draw_faults(out, &r);

@@ -220,7 +220,8 @@ static size_t match(struct sayings *s, const char *text, struct word_match *matc
     for (to = from; to < s->count && s->items[to].at == s->items[from].at; to++) continue;
     entry = text_held(s, from, to, &words, weight);
     for (size_t i = from; i < to; i++) {
-      double value = 0.5 * saying_held(s, &s->items[i], &words) + 0.2 * text_held(s, i, i + 1, &words, weight) + 0.3 * entry;
+      double value = 0.5 * saying_held(s, &s->items[i], &words) +
+                     0.2 * text_held(s, i, i + 1, &words, weight) + 0.3 * entry;
 
       if (value > 0.05) count = keep_best(matches, count, most, s->items[i].at, value);
     }

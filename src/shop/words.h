@@ -10,10 +10,13 @@ struct word_match { int at; double score; };
 
 /* Matches free text against complaints (their names and what owners say), or checks (their
  * names, ids and other names). Fills matches[] (room for `most`) and returns how many came
- * above 0. The score is the weight of the words that a saying shares with the text over the
- * weight of all its words, rare words weighing more (inverse document frequency; textbook
- * information retrieval); a word counts as shared when it is equal, shares a stem of four
- * letters or more, or is one typing mistake away. */
+ * above 0. The score, from 0 to 1, is half the share of
+ * a saying's weight that the text holds, and for the rest the share of the text's weight that
+ * stands in that saying (0.2) and in all sayings of its entry (0.3). Rare words weigh more:
+ * those in the sayings of few entries (inverse document frequency; textbook information
+ * retrieval). A word counts as shared when it is equal or stands for the same thing (petrol,
+ * fuel), shares a stem, or is a typing mistake away.
+ */
 size_t words_match_complaints(const struct knowledge *k, const char *text, struct word_match *matches,
                               size_t most);
 size_t words_match_checks(const struct knowledge *k, const char *text, struct word_match *matches,

@@ -91,6 +91,9 @@ static bool lead(struct variant *v, int first, int second, bool by_blame, double
   return true;
 }
 
+/* A value nearer to 0 or to certainty than this is no estimate any more. */
+static const double least = 1e-9;
+
 /* The value at which the lead is gone, on the line through two points. */
 static bool tip(struct variant *v, const struct net *net, const struct estimate *e, int first, int second,
                 bool by_blame, double scale, double lead_now, struct sensitivity *out)
@@ -106,7 +109,7 @@ static bool tip(struct variant *v, const struct net *net, const struct estimate 
   set_value(v, net, e, other);
   if (!lead(v, first, second, by_blame, scale, &lead_other) || lead_other == lead_now) return false;
   at = now + (0 - lead_now) * (other - now) / (lead_other - lead_now);
-  if (!(at > 0) || !(at < room) || now <= 0) return false;
+  if (!(at > least) || !(at < room - least) || now <= 0) return false;
   odds_now = now / (1 - now);
   odds_at = at / (1 - at);
   out->what = *e;

@@ -44,8 +44,8 @@ case $order in
   *) [ "$(printf '%s' "$order" | head -n 1 | grep -c CAUTION)" = 1 ] || { bad=$((bad + 1)); echo "steps before cautions: $order"; } ;;
 esac
 
-# a new job puts the old one aside; nothing is thrown away
-bench "no" "chainsaw" "will not start" "quit"
+# a new job puts the old one aside, after asking about covers; nothing is thrown away
+bench "no" "yes" "chainsaw" "will not start" "quit"
 says "put aside as"
 [ "$(find "$XDG_STATE_HOME/pullcord" -name 'aside-*.json' | wc -l)" = 1 ] || { bad=$((bad + 1)); echo "the old job is gone"; }
 

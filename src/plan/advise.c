@@ -1,0 +1,426 @@
+/* advise.c - see advise.h. */
+#include "plan/advise.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+#include "plan/situation.h"
+
+/* Bounds of the work, in base policies worked out (a few microseconds each). */
+enum { EXACT_LIMIT = 400, ROLLOUT_LIMIT = 2500, WITHOUT_LIMIT = 1500, DEEPEST = 6 };
+enum { KEPT = 12, INNER_QUESTIONS = 10, EXPLAINED = 8 };
+
+/* A first move with its cost by the method that was used. */
+struct weighed { struct plan_move move; double cost; bool kept; };
+
+struct adviser {
+  struct situation s;
+  struct plan_state start;
+  struct planner planner;
+  struct weighed moves[PLAN_MAX_MOVES];
+  size_t count;
+  int depth; /* of the rollout */
+  enum advice_method method;
+};
+
+/* ---- weighing the first moves ---------------------------------------------------------- */
+
+static int by_cost(const void *x, const void *y)
+{
+  const struct weighed *a = x, *b = y;
+
+  if (a->cost != b->cost) return a->cost < b->cost ? -1 : 1;
+  if (a->move.kind != b->move.kind) return (int)a->move.kind - (int)b->move.kind;
+  return a->move.at - b->move.at;
+}
+
+static void sort_moves(struct adviser *a) { qsort(a->moves, a->count, sizeof a->moves[0], by_cost); }
+
+/* A repair by itself and a visit that begins with it are one option: the cheaper stays. */
+static void drop_twins(struct adviser *a)
+{
+  size_t n = 0;
+
+  for (size_t i = 0; i < a->count; i++) {
+    size_t j = 0;
+
+    while (j < n && (a->moves[j].move.kind != a->moves[i].move.kind || a->moves[j].move.at != a->moves[i].move.at)) j++;
+    if (j == n) a->moves[n++] = a->moves[i];
+  }
+  a->count = n;
+}
+
+/* One question ahead for every move there is; the best are kept to be followed further. */
+static void look_at_all(struct adviser *a)
+{
+  struct plan_move moves[PLAN_MAX_MOVES], base;
+  size_t questions = 0;
+
+  plan_base(&a->s.problem, &a->start, &base);
+  a->count = plan_moves(&a->s.problem, &a->start, UINT32_MAX, &base, moves);
+  for (size_t i = 0; i < a->count; i++)
+    a->moves[i] = (struct weighed){moves[i], plan_step_move(&a->planner, &a->start, &moves[i], 0), true};
+  sort_moves(a);
+  drop_twins(a);
+  a->planner.questions = 0;
+  for (size_t i = 0; i < a->count; i++) {
+    const struct plan_move *m = &a->moves[i].move;
+
+    a->moves[i].kept = i < KEPT || (m->kind == PLAN_ASK && a->s.ask_first[m->at] >= 0);
+    if (m->kind == PLAN_ASK && questions++ < INNER_QUESTIONS) a->planner.questions |= UINT32_C(1) << m->at;
+  }
+}
+
+/* Follows the kept moves deeper and deeper; the last depth that was finished counts. */
+static void roll_out(struct adviser *a)
+{
+  double cost[PLAN_MAX_MOVES];
+
+  a->planner.limit = a->planner.steps + ROLLOUT_LIMIT;
+  for (int depth = 1; depth <= DEEPEST; depth++) {
+    for (size_t i = 0; i < a->count && !a->planner.spent; i++)
+      cost[i] = a->moves[i].kept ? plan_step_move(&a->planner, &a->start, &a->moves[i].move, depth) : 0;
+    if (a->planner.spent) break;
+    for (size_t i = 0; i < a->count; i++)
+      if (a->moves[i].kept) a->moves[i].cost = cost[i];
+    a->depth = depth;
+    a->method = ADVICE_ROLLOUT;
+  }
+  a->planner.spent = false;
+}
+
+/* The exact costs, where they can be had. */
+static void be_exact(struct adviser *a)
+{
+  struct planner exact;
+  double cost[PLAN_MAX_MOVES];
+  bool good = true;
+
+  planner_open(&exact, &a->s.problem, EXACT_LIMIT);
+  good = plan_exact(&exact, &a->start, &cost[0], NULL);
+  for (size_t i = 0; i < a->count && good; i++)
+    if (a->moves[i].kept) good = plan_exact_move(&exact, &a->start, &a->moves[i].move, &cost[i]);
+  if (good) {
+    for (size_t i = 0; i < a->count; i++)
+      if (a->moves[i].kept) a->moves[i].cost = cost[i];
+    a->method = ADVICE_EXACT;
+  }
+  a->planner.steps += exact.steps;
+  planner_close(&exact);
+}
+
+static void weigh_moves(struct adviser *a)
+{
+  a->method = ADVICE_LOOK_AHEAD;
+  planner_open(&a->planner, &a->s.problem, 1L << 40);
+  look_at_all(a);
+  be_exact(a);
+  if (a->method != ADVICE_EXACT) roll_out(a);
+  sort_moves(a);
+}
+
+/* ---- telling it ------------------------------------------------------------------------ */
+
+static struct advice_step step_of(const struct situation *s, const struct plan_move *m)
+{
+  int repair;
+
+  if (m->kind == PLAN_GIVE_UP) return (struct advice_step){ADVICE_GIVE_UP, -1};
+  if (m->kind == PLAN_ASK) return (struct advice_step){ADVICE_CHECK, s->check[m->at]};
+  repair = s->repair[m->at];
+  if (repair == SITUATION_PROVE) return (struct advice_step){ADVICE_PROVE, -1};
+  if (repair == SITUATION_LOOK_FURTHER) return (struct advice_step){ADVICE_LOOK_FURTHER, -1};
+  return (struct advice_step){ADVICE_REPAIR, repair};
+}
+
+/* Minutes of a move's own, as things are. */
+static double minutes_of(const struct plan_problem *p, const struct plan_state *s, const struct plan_move *m)
+{
+  const struct plan_repair *r;
+
+  if (m->kind == PLAN_GIVE_UP) return p->give_up;
+  if (m->kind == PLAN_ASK) return plan_question_cost(p, s, &p->questions[m->at]);
+  r = &p->repairs[m->at];
+  return r->cost + plan_opening(p, r->covers, s->open);
+}
+
+/* What the job costs when this check is never made. */
+static double cost_without(struct adviser *a, int question)
+{
+  struct plan_state s = a->start;
+  double cost;
+
+  plan_set_aside(&s, question);
+  a->planner.limit = a->planner.steps + WITHOUT_LIMIT / KEPT;
+  cost = plan_follow(&a->planner, &s, a->depth + 1);
+  if (a->planner.spent) {
+    a->planner.spent = false;
+    a->planner.limit = 1L << 40;
+    cost = plan_look(&a->planner, &s, NULL);
+  }
+  a->planner.limit = 1L << 40;
+  for (size_t i = 0; i < a->count; i++) /* moves after which no check is made any more */
+    if (a->moves[i].move.kind == PLAN_GIVE_UP && a->moves[i].cost < cost) cost = a->moves[i].cost;
+  return cost;
+}
+
+static void tell_results(struct adviser *a, int question, struct advice_option *o)
+{
+  const struct plan_question *q = &a->s.problem.questions[question];
+  double weight = plan_weight(&a->s.problem, &a->start);
+  struct plan_state to;
+
+  for (int g = 0; g < q->outcomes; g++) {
+    struct advice_result *r = &o->results[o->result_count];
+    struct plan_move next;
+    double chance = plan_outcome(&a->s.problem, &a->start, question, g, &to);
+
+    if (chance <= 0) continue;
+    r->result = g;
+    r->chance = chance / weight;
+    r->fault = situation_leading(&a->s, &to, &r->belief);
+    r->cost = plan_look(&a->planner, &to, &next) / chance;
+    r->next = step_of(&a->s, &next);
+    o->result_count++;
+  }
+}
+
+static double best_other(const struct adviser *a, size_t except)
+{
+  double best = a->s.problem.give_up * plan_weight(&a->s.problem, &a->start);
+
+  for (size_t i = 0; i < a->count; i++)
+    if (i != except && a->moves[i].cost < best) best = a->moves[i].cost;
+  return best;
+}
+
+static void tell_repair(struct adviser *a, const struct plan_move *m, struct advice_option *o)
+{
+  const struct plan_problem *p = &a->s.problem;
+  int held = situation_held_by(&a->s, &a->start, m->at);
+  struct plan_state to;
+
+  plan_make(p, &a->start, m->visit, &to);
+  o->chance = 1 - plan_weight(p, &to) / plan_weight(p, &a->start);
+  if (held >= 0) o->held_by = a->s.check[held];
+  for (uint64_t left = m->visit; left && o->also_count < ADVICE_ALSO; left &= left - 1) {
+    int repair = a->s.repair[__builtin_ctzll(left)];
+
+    if (__builtin_ctzll(left) != m->at && repair >= 0) o->also[o->also_count++] = repair;
+  }
+}
+
+static void tell_option(struct adviser *a, size_t i, struct advice_option *o)
+{
+  const struct plan_problem *p = &a->s.problem;
+  const struct weighed *m = &a->moves[i];
+  double weight = plan_weight(p, &a->start);
+
+  *o = (struct advice_option){.step = step_of(&a->s, &m->move), .ask_first = -1, .held_by = -1};
+  o->minutes = minutes_of(p, &a->start, &m->move);
+  o->cost = m->cost / weight;
+  if (m->move.kind == PLAN_ASK) {
+    o->ask_first = a->s.ask_first[m->move.at];
+    o->without = (m->kept ? cost_without(a, m->move.at) : a->moves[0].cost) / weight;
+    if (i < EXPLAINED || o->ask_first >= 0) tell_results(a, m->move.at, o);
+  } else {
+    o->without = best_other(a, i) / weight;
+  }
+  if (m->move.kind == PLAN_REPAIR) {
+    tell_repair(a, &m->move, o);
+  }
+  o->break_even = o->minutes + o->without - o->cost;
+}
+
+/* A repair that rules hold back until a check is made goes after that check. */
+static void put_held_back(struct advice *out)
+{
+  size_t at = 0;
+
+  while (out->count > 0 && at < out->count && out->options[0].held_by >= 0) {
+    struct advice_option o;
+
+    for (at = 1; at < out->count; at++)
+      if (out->options[at].step.kind == ADVICE_CHECK && out->options[at].step.at == out->options[0].held_by) break;
+    if (at == out->count) return;
+    o = out->options[at];
+    memmove(&out->options[1], &out->options[0], at * sizeof o);
+    out->options[0] = o;
+  }
+}
+
+static struct plan_move move_of(const struct adviser *a, const struct advice_option *o)
+{
+  for (size_t i = 0; i < a->count; i++) {
+    struct advice_step s = step_of(&a->s, &a->moves[i].move);
+
+    if (s.kind == o->step.kind && s.at == o->step.at) return a->moves[i].move;
+  }
+  return a->moves[0].move;
+}
+
+static struct advice_planned *add_planned(struct advice *out, struct advice_step step, double chance,
+                                          double minutes)
+{
+  struct advice_planned *p = &out->plan[out->plan_count++];
+
+  *p = (struct advice_planned){.step = step, .result = -1, .chance = chance, .minutes = minutes};
+  return p;
+}
+
+/* The repairs of a visit as steps of the plan; *to is the state when the machine is not right. */
+static void plan_visit(struct adviser *a, struct advice *out, const struct plan_state *now,
+                       const struct plan_move *m, double chance, struct plan_state *to)
+{
+  const struct plan_problem *p = &a->s.problem;
+  struct plan_move one = *m;
+  struct plan_state there = *now;
+
+  for (uint64_t left = m->visit; left && out->plan_count < ADVICE_STEPS;) {
+    add_planned(out, step_of(&a->s, &one), chance, minutes_of(p, &there, &one));
+    there.open |= p->repairs[one.at].covers;
+    left &= ~(UINT64_C(1) << one.at);
+    if (left) one.at = __builtin_ctzll(left);
+  }
+  out->plan[out->plan_count - 1].tried = true;
+  plan_make(p, now, m->visit, to);
+}
+
+/* The state after the likeliest result of a check; returns that result. */
+static int likeliest(const struct plan_problem *p, const struct plan_state *now, int question,
+                     struct plan_state *to)
+{
+  struct plan_state after;
+  double best = -1;
+  int result = 0;
+
+  for (int o = 0; o < p->questions[question].outcomes; o++) {
+    double w = plan_outcome(p, now, question, o, &after);
+
+    if (w <= best) continue;
+    best = w;
+    result = o;
+    *to = after;
+  }
+  return result;
+}
+
+/* The next steps, each the look-ahead's after the likeliest result of the one before. */
+static void tell_plan(struct adviser *a, struct advice *out)
+{
+  const struct plan_problem *p = &a->s.problem;
+  struct plan_state now = a->start, to;
+  struct plan_move move = move_of(a, &out->options[0]);
+  double all = plan_weight(p, &now), chance = 1;
+
+  while (out->plan_count < ADVICE_STEPS && chance > 0.02) {
+    if (move.kind == PLAN_GIVE_UP) {
+      add_planned(out, step_of(&a->s, &move), chance, minutes_of(p, &now, &move));
+      return;
+    }
+    if (move.kind == PLAN_REPAIR) plan_visit(a, out, &now, &move, chance, &to);
+    else
+      add_planned(out, step_of(&a->s, &move), chance, minutes_of(p, &now, &move))->result =
+        likeliest(p, &now, move.at, &to);
+    now = to;
+    chance = plan_weight(p, &now) / all;
+    plan_look(&a->planner, &now, &move);
+  }
+}
+
+/* ---- while you are in there ------------------------------------------------------------ */
+
+static int by_gain(const void *x, const void *y)
+{
+  const struct advice_beside *a = x, *b = y;
+  double ga = a->saving - a->minutes, gb = b->saving - b->minutes;
+
+  if (ga != gb) return ga > gb ? -1 : 1;
+  return a->check - b->check;
+}
+
+static double base_value(void *with, const struct plan_state *s)
+{
+  const struct plan_problem *p = with;
+
+  return plan_base(p, s, NULL);
+}
+
+/* Checks behind covers that are off now or come off for the first step: what they cost then,
+ * what they would cost at another time, and what knowing the result saves. */
+static void tell_beside(struct adviser *a, struct advice *out)
+{
+  struct plan_problem *p = &a->s.problem;
+  struct plan_move first = move_of(a, &out->options[0]);
+  struct advice_beside all[PLAN_MAX_QUESTIONS];
+  struct plan_state there = a->start;
+  double now, weight = plan_weight(p, &there), nearly = knowledge_setting(a->s.k, "while-in-there", 4);
+  size_t count = 0;
+
+  if (first.kind == PLAN_ASK) there.open |= p->questions[first.at].covers;
+  if (first.kind == PLAN_REPAIR) there.open |= p->repairs[first.at].covers;
+  now = plan_base(p, &there, NULL);
+  for (size_t q = 0; q < p->question_count; q++) {
+    struct advice_beside b = {.check = a->s.check[q]};
+    struct plan_move ask = {PLAN_ASK, (int)q, 0};
+
+    if (p->questions[q].covers == 0 || p->questions[q].covers & ~there.open) continue;
+    if (p->questions[q].runs || (first.kind == PLAN_ASK && first.at == (int)q)) continue;
+    b.minutes = p->questions[q].cost;
+    b.alone = b.minutes + plan_opening(p, p->questions[q].covers, 0);
+    b.saving = (now - plan_move_value(p, &there, &ask, base_value, p, 1e300)) / weight + b.minutes;
+    if (b.minutes <= nearly && b.saving > b.minutes / 4) all[count++] = b;
+  }
+  if (count > 1) qsort(all, count, sizeof all[0], by_gain);
+  out->beside_count = count < ADVICE_BESIDE ? count : ADVICE_BESIDE;
+  memcpy(out->beside, all, out->beside_count * sizeof all[0]);
+}
+
+/* ---- the whole ------------------------------------------------------------------------- */
+
+static void tell_totals(struct adviser *a, struct advice *out)
+{
+  const struct plan_problem *p = &a->s.problem;
+  double weight = plan_weight(p, &a->start);
+
+  out->method = a->method;
+  out->cost = out->options[0].cost;
+  out->no_checks = plan_base(p, &a->start, NULL) / weight;
+  out->give_up_cost = p->give_up;
+  out->stop_checking = out->options[0].step.kind != ADVICE_CHECK;
+  out->give_up = out->options[0].step.kind == ADVICE_GIVE_UP;
+}
+
+void plan_advise(struct casenet *n, const struct bench_case *c, const struct conclusions *drawn,
+                 const double *belief, const bool *off, struct advice *out)
+{
+  struct adviser *a = mem_new(sizeof *a);
+
+  *out = (struct advice){0};
+  situation_build(&a->s, n, c, drawn, belief, off);
+  plan_start(&a->s.problem, &a->start);
+  weigh_moves(a);
+  out->options = mem_array(a->count, sizeof *out->options);
+  for (size_t i = 0; i < a->count; i++) tell_option(a, i, &out->options[out->count++]);
+  put_held_back(out);
+  tell_totals(a, out);
+  tell_plan(a, out);
+  tell_beside(a, out);
+  out->steps = a->planner.steps;
+  planner_close(&a->planner);
+  situation_free(&a->s);
+  free(a);
+}
+
+void advice_free(struct advice *a)
+{
+  free(a->options);
+  *a = (struct advice){0};
+}
+
+const char *advice_method_name(enum advice_method m)
+{
+  static const char *const names[] = {"exact", "rollout", "look-ahead"};
+
+  return names[m];
+}
