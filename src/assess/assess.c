@@ -241,6 +241,22 @@ static int weigh(struct assessment *out, const struct knowledge *k, const struct
 
 /* ---- what to do ----------------------------------------------------------------------- */
 
+/* Before anything unsound was told or found nobody is to blame: then what is believed to be
+ * there is planned for. */
+static void plan(struct assessment *out, const struct bench_case *c)
+{
+  double *blame = mem_array(out->net.count, sizeof *blame), sum = 0;
+
+  for (size_t i = 0; i < out->ranking_count; i++) {
+    const struct ranked *r = &out->ranking[i];
+    int place = r->fault >= 0 ? out->net.place_of[r->fault] : (int)out->net.count - 1;
+
+    sum += blame[place] = r->blame;
+  }
+  next_plan(&out->net, c, &out->drawn, out->belief, sum > 1e-6 ? blame : out->belief, out->sound, &out->plan);
+  free(blame);
+}
+
 static bool must_ask_first(const struct assessment *a, int fault)
 {
   for (size_t i = 0; i < a->plan.count; i++)
@@ -298,7 +314,7 @@ int assess_case(struct assessor *a, const struct bench_case *c, struct assessmen
   if (status == 0) {
     for (size_t i = 0; i < out->drawn.count && out->hand_over < 0; i++)
       if (out->drawn.items[i].kind == HAND_OVER) out->hand_over = (int)i;
-    next_plan(&out->net, c, &out->drawn, out->belief, &out->plan);
+    plan(out, c);
     out->disposition = decide(out, a->k, c);
   } else {
     assessment_free(out);

@@ -7,7 +7,7 @@
 
 #include "base/mem.h"
 
-enum { MOST_SINGLE = 40, MOST_PAIRED = 8, MOST_HYPOTHESES = 1 + MOST_SINGLE + MOST_PAIRED * (MOST_PAIRED - 1) / 2 };
+enum { MOST_FAULTS = 40, MOST_HYPOTHESES = 1 + MOST_FAULTS };
 
 /* Minutes that are spent when nothing listed is to blame: strip and look further. */
 static const double look_further = 120;
@@ -17,21 +17,18 @@ static const double prove_sound = 10;
 /* Belief from which a check that a rule wants first comes before all others. */
 static const double good_as_taken = 0.5;
 
-/* A set of faults that may be present, with its chance given the evidence. */
-struct hypothesis { int set[2]; size_t count; double weight; };
-
-/* Everything the look-ahead needs, laid out once. */
+/* Everything the look-ahead needs, laid out once. Hypothesis 0 is that nothing broken is
+ * behind it, hypothesis i + 1 that fault[i] is. */
 struct ahead {
   struct casenet *n;
   const struct knowledge *k;
-  struct hypothesis h[MOST_HYPOTHESES];
+  double weight[MOST_HYPOTHESES];
   size_t count;
-  int fault[MOST_SINGLE]; /* places in the casenet of the faults that matter */
-  double cost[MOST_SINGLE];
+  int fault[MOST_FAULTS]; /* places in the casenet of the faults that matter */
+  double cost[MOST_FAULTS];
   size_t fault_count;
   int *place;                 /* index into fault[] of a place in the casenet, -1 */
-  double chance[MOST_SINGLE]; /* scratch of expected_cost */
-  int order[MOST_SINGLE];
+  int order[MOST_FAULTS];     /* scratch of expected_cost */
 };
 
 static double cover_minutes(const struct knowledge *k, const struct bench_case *c, int cover, bool *seen)
@@ -67,133 +64,92 @@ static double repair_cost(const struct knowledge *k, const struct bench_case *c,
   return plan_minutes(k, c, r->minutes, &r->off) + r->parts_cost / knowledge_setting(k, "shop-rate", 0.7);
 }
 
-static void pick_faults(struct ahead *a, const struct bench_case *c, const double *belief)
+/* Less than this behind the trouble, a fault is not planned for. */
+static const double least_blame = 1e-3;
+
+static void pick_faults(struct ahead *a, const struct bench_case *c, const double *blame)
 {
   for (size_t f = 0; f < a->n->count; f++) {
     size_t at = a->fault_count;
 
-    if (belief[f] < 1e-4) continue;
-    while (at > 0 && belief[a->fault[at - 1]] < belief[f]) at--; /* highest first */
-    if (at == MOST_SINGLE) continue;
-    if (a->fault_count < MOST_SINGLE) a->fault_count++;
+    a->place[f] = -1;
+    if (blame[f] < least_blame) continue;
+    while (at > 0 && blame[a->fault[at - 1]] < blame[f]) at--; /* highest first */
+    if (at == MOST_FAULTS) continue;
+    if (a->fault_count < MOST_FAULTS) a->fault_count++;
     memmove(&a->fault[at + 1], &a->fault[at], (a->fault_count - 1 - at) * sizeof a->fault[0]);
     a->fault[at] = (int)f;
   }
-  for (size_t f = 0; f < a->n->count; f++) a->place[f] = -1;
   for (size_t i = 0; i < a->fault_count; i++) {
     a->place[a->fault[i]] = (int)i;
     a->cost[i] = repair_cost(a->k, c, a->n->fault_of[a->fault[i]]);
   }
 }
 
-static void add_hypothesis(struct ahead *a, const struct net *net, int x, int y)
+/* Weights of the hypotheses, made to add to 1. */
+static void list_hypotheses(struct ahead *a, const double *blame, double sound)
 {
-  struct hypothesis *h = &a->h[a->count++];
+  double sum = a->weight[0] = sound;
 
-  h->count = 0;
-  if (x >= 0) h->set[h->count++] = x;
-  if (y >= 0) h->set[h->count++] = y;
-  h->weight = net_log_joint(net, h->set, h->count);
+  a->count = 1 + a->fault_count;
+  for (size_t i = 0; i < a->fault_count; i++) sum += a->weight[i + 1] = blame[a->fault[i]];
+  for (size_t i = 0; sum > 0 && i < a->count; i++) a->weight[i] /= sum;
 }
 
-/* Nothing, each single fault, and pairs of the leading ones; weights made to add to 1. */
-static void list_hypotheses(struct ahead *a)
-{
-  struct net net = casenet_view(a->n, a->n->evidence_count);
-  size_t paired = a->fault_count < MOST_PAIRED ? a->fault_count : MOST_PAIRED;
-  double most = -HUGE_VAL, sum = 0;
-
-  add_hypothesis(a, &net, -1, -1);
-  for (size_t i = 0; i < a->fault_count; i++) add_hypothesis(a, &net, a->fault[i], -1);
-  for (size_t i = 0; i < paired; i++)
-    for (size_t j = 0; j < i; j++) add_hypothesis(a, &net, a->fault[i], a->fault[j]);
-  for (size_t i = 0; i < a->count; i++) most = fmax(most, a->h[i].weight);
-  for (size_t i = 0; i < a->count; i++) sum += a->h[i].weight = exp(a->h[i].weight - most);
-  for (size_t i = 0; i < a->count; i++) a->h[i].weight /= sum;
-}
-
-/* Expected minutes to repair in the order of chance over cost, for hypotheses of total
- * weight `sum`; a hypothesis of two faults counts half for each. Unnormalised: the result
- * is weighted by `sum` too. *first is the fault repaired first (index into fault[]). */
+/* Expected minutes to repair in the order of chance over cost. Unnormalised: the result is
+ * weighted by the sum of the weights too. *first is the fault repaired first (index into
+ * fault[]). */
 static double expected_cost(struct ahead *a, const double *weight, int *first)
 {
+  const double *chance = weight + 1;
   double left = 0, total = weight[0] * prove_sound;
 
   for (size_t i = 0; i < a->fault_count; i++) {
-    a->chance[i] = weight[i + 1];
-    a->order[i] = (int)i;
-  }
-  for (size_t i = 1 + a->fault_count; i < a->count; i++)
-    for (int s = 0; s < 2; s++) a->chance[a->place[a->h[i].set[s]]] += weight[i] / 2;
-  for (size_t i = 0; i < a->fault_count; i++) left += a->chance[i];
-  for (size_t i = 1; i < a->fault_count; i++) { /* insertion sort: nearly in order already */
-    int x = a->order[i];
+    int x = (int)i;
     size_t j = i;
 
-    for (; j > 0 && a->chance[x] * a->cost[a->order[j - 1]] > a->chance[a->order[j - 1]] * a->cost[x]; j--)
+    left += chance[i];
+    for (; j > 0 && chance[x] * a->cost[a->order[j - 1]] > chance[a->order[j - 1]] * a->cost[x]; j--)
       a->order[j] = a->order[j - 1];
     a->order[j] = x;
   }
   for (size_t i = 0; i < a->fault_count; i++) {
     total += left * a->cost[a->order[i]];
-    left -= a->chance[a->order[i]];
+    left -= chance[a->order[i]];
   }
   if (first) *first = a->fault_count ? a->order[0] : -1;
   return total;
 }
 
 /* What leads when the hypotheses weigh so. */
-static void leading(struct ahead *a, const double *weight, double sum, struct next_outcome *o)
+static void leading(const struct ahead *a, const double *weight, double sum, struct next_outcome *o)
 {
   double best = weight[0];
 
   o->fault = NEXT_NOTHING_BROKEN;
-  for (size_t i = 0; i < a->fault_count; i++) a->chance[i] = weight[i + 1];
-  for (size_t i = 1 + a->fault_count; i < a->count; i++)
-    for (int s = 0; s < 2; s++) a->chance[a->place[a->h[i].set[s]]] += weight[i];
   for (size_t i = 0; i < a->fault_count; i++)
-    if (a->chance[i] > best) {
-      best = a->chance[i];
+    if (weight[i + 1] > best) {
+      best = weight[i + 1];
       o->fault = a->n->fault_of[a->fault[i]];
     }
   o->belief = sum > 0 ? best / sum : 0;
 }
 
-static void running_sum(const double *chance, int grades, double *out)
-{
-  double sum = 0;
-
-  for (int g = 0; g < grades; g++) out[g] = sum += chance[g];
-}
-
-/* Weight of every hypothesis after each result. Only the faults of the hypotheses matter,
- * so their links are looked up once. */
+/* Weight of every hypothesis after each result. */
 static void split_weights(const struct ahead *a, const struct net_finding *f,
                           double weight[NET_MAX_GRADES][MOST_HYPOTHESES])
 {
-  double leak[NET_MAX_GRADES], sum[MOST_SINGLE][NET_MAX_GRADES];
-  bool touched[MOST_SINGLE] = {false};
-
-  running_sum(f->leak, f->grades, leak);
-  for (size_t i = 0; i < f->link_count; i++) {
-    int p = a->place[f->links[i].fault];
+  for (size_t i = 0; i < a->count; i++)
+    for (int g = 0; g < f->grades; g++) weight[g][i] = a->weight[i] * f->leak[g];
+  for (size_t l = 0; l < f->link_count; l++) {
+    int p = a->place[f->links[l].fault];
+    double leak = 0, own = 0, before = 0;
 
     if (p < 0) continue;
-    touched[p] = true;
-    running_sum(f->links[i].chance, f->grades, sum[p]);
-  }
-  for (size_t i = 0; i < a->count; i++) {
-    double before = 0;
-
     for (int g = 0; g < f->grades; g++) {
-      double cdf = leak[g];
+      double cdf = (leak += f->leak[g]) * (own += f->links[l].chance[g]);
 
-      for (size_t s = 0; s < a->h[i].count; s++) {
-        int p = a->place[a->h[i].set[s]];
-
-        if (touched[p]) cdf *= sum[p][g];
-      }
-      weight[g][i] = a->h[i].weight * (cdf - before);
+      weight[g][p + 1] = a->weight[p + 1] * (cdf - before);
       before = cdf;
     }
   }
@@ -244,7 +200,7 @@ static int asked_first(const struct ahead *a, const struct conclusions *drawn, c
 static int better(const void *x, const void *y)
 {
   const struct next_step *a = x, *b = y;
-  double ra = a->saving / a->minutes, rb = b->saving / b->minutes;
+  double ra = a->per_minute, rb = b->per_minute;
 
   if ((a->ask_first >= 0) != (b->ask_first >= 0)) return a->ask_first >= 0 ? -1 : 1;
   if (ra != rb) return ra > rb ? -1 : 1;
@@ -252,20 +208,19 @@ static int better(const void *x, const void *y)
 }
 
 void next_plan(struct casenet *n, const struct bench_case *c, const struct conclusions *drawn,
-               const double *belief, struct next_plan *out)
+               const double *belief, const double *blame, double sound, struct next_plan *out)
 {
   struct ahead *a = mem_new(sizeof *a);
-  double weight[MOST_HYPOTHESES];
+  double turn = knowledge_setting(n->k, "turn-minutes", 1.5);
   int first;
 
   *out = (struct next_plan){.repair_first = -1};
   a->n = n;
   a->k = n->k;
   a->place = mem_array(n->count, sizeof *a->place);
-  pick_faults(a, c, belief);
-  list_hypotheses(a);
-  for (size_t i = 0; i < a->count; i++) weight[i] = a->h[i].weight;
-  out->cost_now = expected_cost(a, weight, &first);
+  pick_faults(a, c, blame);
+  list_hypotheses(a, blame, sound);
+  out->cost_now = expected_cost(a, a->weight, &first);
   if (first >= 0) out->repair_first = n->fault_of[a->fault[first]];
   for (size_t i = 0; i < n->k->check_count; i++) {
     const struct check *check = &n->k->checks[i];
@@ -278,7 +233,8 @@ void next_plan(struct casenet *n, const struct bench_case *c, const struct concl
     s.minutes = plan_minutes(n->k, c, check->minutes, &check->off);
     look_ahead(a, &f, out->cost_now, &s);
     s.ask_first = asked_first(a, drawn, belief, (int)i);
-    if (s.saving <= s.minutes && s.ask_first < 0) continue;
+    s.per_minute = s.saving / (s.minutes + turn);
+    if (s.saving <= s.minutes + turn && s.ask_first < 0) continue;
     mem_grow(&items, &out->room, out->count + 1, sizeof *out->steps);
     out->steps = items;
     out->steps[out->count++] = s;

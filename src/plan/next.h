@@ -2,7 +2,8 @@
  *
  * Every check is weighed by what it saves on the way to a repaired machine: the expected
  * cost of repairing in the best plain order (chance over cost), as things are, less the
- * same after each result it may give. Source: Heckerman, Breese and Rommelse 1995 (from
+ * same after each result it may give; one cause is held to be behind the trouble at a time.
+ * Source: Heckerman, Breese and Rommelse 1995 (from
  * memory), one question ahead; see docs/how-it-weighs.md for what that leaves out. */
 #ifndef PLAN_NEXT_H
 #define PLAN_NEXT_H
@@ -23,6 +24,7 @@ struct next_step {
   int check;
   double minutes; /* of the check, with the covers that must come off and go on again */
   double saving;  /* expected minutes saved later, before its own minutes are taken off */
+  double per_minute; /* saving over its minutes and those of turning to it (turn-minutes) */
   int ask_first;  /* rule that wants it made before a repair, or -1 */
   struct next_outcome outcomes[NET_MAX_GRADES];
   int outcome_count;
@@ -42,10 +44,12 @@ enum { NEXT_NOT_LISTED = -1, NEXT_NOTHING_BROKEN = -2 };
 double plan_minutes(const struct knowledge *k, const struct bench_case *c, double own,
                     const struct refs *off);
 
-/* Fills *out (free with next_free). belief[] is that of the casenet's faults. Checks that
- * were made, ruled out, unsafe or pointless are left out. */
+/* Fills *out (free with next_free). blame[] is the chance of each of the casenet's faults
+ * to be behind the trouble, sound that nothing broken is: a fault that merely lies beside
+ * it is not worth a check. belief[] is the chance that each is there. Checks that were made,
+ * ruled out, unsafe or pointless are left out. */
 void next_plan(struct casenet *n, const struct bench_case *c, const struct conclusions *drawn,
-               const double *belief, struct next_plan *out);
+               const double *belief, const double *blame, double sound, struct next_plan *out);
 
 void next_free(struct next_plan *p);
 

@@ -19,10 +19,15 @@ static struct json *texts(const struct texts *t)
 
 static void put_origin(struct json *o, const struct knowledge *k, const struct origin *origin)
 {
+  struct buf at = {0};
+
   json_put_text(o, "basis", basis_name(origin->basis));
   if (origin->source >= 0) json_put_text(o, "source", k->sources[origin->source].id);
   else if (origin->source_id) json_put_text(o, "source", origin->source_id);
   if (origin->place) json_put_text(o, "place", origin->place);
+  buf_addf(&at, "%s:%d", origin->file, origin->line);
+  json_put_text(o, "stands_at", buf_text(&at));
+  buf_free(&at);
 }
 
 static void put_rule(struct json *o, const struct knowledge *k, int rule)
@@ -254,7 +259,7 @@ static struct json *step(const struct knowledge *k, const struct bench_case *ben
   json_put_text(o, "ask", c->ask);
   json_put_number(o, "minutes", s->minutes);
   json_put_number(o, "saves_minutes", s->saving);
-  json_put_number(o, "saves_per_minute", s->saving / s->minutes);
+  json_put_number(o, "saves_per_minute", s->per_minute);
   if (s->ask_first >= 0) {
     struct json *r = json_object();
 
