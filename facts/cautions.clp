@@ -122,7 +122,7 @@
     (text "Let silencer and head cool before touching them, and keep clear of the exhaust. Burns come long after it has stopped.")
     (defer-to "the maker's manual") (basis published) (source tm-9-4110-255-14)
     (place "safety warnings, hot parts and exhaust"))
-  (caution (id two-stroke-lean-seizure)
+  (caution (id two-stroke-lean-seizure) (needs two-stroke)
     (text "No two-stroke runs on plain petrol or with too little oil in the mix: it overheats, scores and seizes. Stop it at the first shriek or slowing.")
     (defer-to "the maker's mix figure") (basis published) (source tm-55-1905-219-14-8)
     (place "text on oil in the fuel mix"))

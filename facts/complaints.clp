@@ -7,242 +7,347 @@
     (ask "Is the engine locked: rope or starter cannot turn it?")
     (near pulls-hard no-start-cold)
     (says "it is seized" "rope will not pull at all" "stuck solid" "will not turn over"
-      "jammed" "locked up")
+      "jammed" "locked up"
+      "rope is stuck" "pull cord is stuck" "cannot pull the rope" "engine has seized"
+      "froze up solid")
     (anyway 0.002) (basis estimate))
   (complaint (id pulls-hard) (name "pulls hard or kicks back") (runs unknown) (needs recoil)
     (ask "Is it very hard to pull, or does the rope kick back?")
     (near will-not-turn hard-start-cold no-start-cold)
     (says "hard to pull" "kicks back" "yanks the rope out of my hand" "rope snatches"
-      "hurts my arm")
+      "hurts my arm"
+      "stiff to pull" "stiff to turn over" "rope snatches back" "nearly broke my thumb"
+      "heavy to pull"
+      "pulls back out of my hand" "takes my fingers off")
     (anyway 0.005) (basis estimate))
   (complaint (id pulls-free) (name "pulls free, no resistance") (runs no) (needs recoil)
     (ask "Does the rope pull with no resistance, or not engage?")
     (near no-start-cold)
     (says "pulls too easy" "no resistance" "rope just spins"
-      "rope comes out and nothing happens" "rope will not go back in" "starter rope broken")
+      "rope comes out and nothing happens" "rope will not go back in" "starter rope broken"
+      "rope snapped" "rope just comes out" "pull cord does not grab"
+      "pulls out with nothing on the end" "cord hangs out"
+      "recoil does not catch" "starter does not engage"
+      "rope will not retract" "rope will not wind back"
+      "rope pulls easy" "pulls over too easily"
+      "rope pulls easy now"
+      "pulls easy since the bang")
     (anyway 0.003) (basis estimate))
   (complaint (id starter-clicks) (name "electric starter clicks or is dead") (runs no) (needs electric-start)
     (ask "Does the electric starter click, or do nothing?")
     (near will-not-turn starter-spins no-start-cold)
     (says "just clicks" "key does nothing" "starter dead"
-      "clicking noise when I turn the key" "battery flat")
+      "clicking noise when I turn the key" "battery flat"
+      "nothing when I turn the key" "all I get is a click" "totally dead when I turn the key"
+      "turns over slowly on the starter")
     (anyway 0.004) (basis estimate))
   (complaint (id starter-spins) (name "electric starter spins but does not turn the engine") (runs no) (needs electric-start)
     (ask "Does the starter whirr without turning the engine?")
     (near starter-clicks no-start-cold)
-    (says "starter whirrs" "starter spins but engine does not" "grinding when starting")
+    (says "starter whirrs" "starter spins but engine does not" "grinding when starting"
+      "starter whizzes round but the engine does not turn" "starter just spins"
+      "starter motor runs on its own")
     (anyway 0.002) (basis estimate))
   (complaint (id no-start-cold) (name "will not start") (runs no)
     (ask "Does it turn over but not start from cold?")
     (near hard-start-cold starts-then-dies floods no-start-hot after-storage starter-clicks runs-on-choke-only)
     (says "will not start" "won't start" "no start" "does not fire" "dead" "not a cough"
-      "cranks but will not start" "turns over but will not fire")
+      "cranks but will not start" "turns over but will not fire"
+      "cannot get it to start" "does not catch" "turns over fine but will not catch"
+      "not even a pop" "pulled it fifty times" "will not fire up"
+      "would not go however often I pull" "will not go at all")
     (anyway 0.03) (basis estimate))
   (complaint (id hard-start-cold) (name "hard to start from cold") (runs yes)
     (ask "Does it start only after many tries?")
     (near no-start-cold starts-then-dies floods pulls-hard)
     (says "hard to start" "takes many pulls" "takes ages to start"
-      "bad starter in the morning")
+      "bad starter in the morning"
+      "twenty pulls before it goes" "hard work to get going" "slow to start"
+      "have to pull it many times" "lots of pulls to get it going" "takes a lot of pulling"
+      "takes for ever to get going" "a pig to start first thing in the morning")
     (anyway 0.02) (basis estimate))
   (complaint (id no-start-hot) (name "will not restart when hot") (runs dies)
     (ask "Does it refuse to restart while hot, and start again when cool?")
     (near dies-hot no-start-cold)
     (says "won't restart hot" "will not start when hot" "have to let it cool"
-      "starts fine cold but not warm")
+      "starts fine cold but not warm"
+      "will not go again until it has cooled down" "starts from cold but not when hot"
+      "stop for fuel and it will not start again"
+      "will not start again when it is warm" "once warm it will not restart"
+      "have to wait before it starts again")
     (anyway 0.008) (basis estimate))
   (complaint (id starts-then-dies) (name "starts, then dies") (runs dies)
     (ask "Does it start and stop again within seconds?")
     (near no-start-cold runs-on-choke-only hard-start-cold will-not-idle dies-hot)
     (says "starts then dies" "runs a few seconds" "fires up and cuts out" "starts and stops"
-      "runs for a second and stalls")
+      "runs for a second and stalls"
+      "starts and cuts straight out" "starts then conks out" "runs a couple of seconds then dies"
+      "will not keep running" "will not stay running"
+      "goes for five seconds and stops" "splutters then nothing" "coughs, splutters and stops"
+      "stops after a second or two")
     (anyway 0.01) (basis estimate))
   (complaint (id runs-on-choke-only) (name "runs only on choke or primer") (runs dies)
     (ask "Does it run only with the choke on or while it is primed?")
     (near starts-then-dies hunts bogs)
     (says "only runs on choke" "dies when I take the choke off"
-      "runs while I press the primer" "have to keep choke on")
+      "runs while I press the primer" "have to keep choke on"
+      "dies as soon as I push the choke in" "dies when the choke is opened"
+      "runs as long as I keep pushing the bulb" "will not run without choke"
+      "have to leave the choke on or it cuts out")
     (anyway 0.003) (basis estimate))
   (complaint (id floods) (name "floods") (runs unknown)
     (ask "Does it flood: petrol smell, wet plug, fuel running out of the carburettor or filter?")
     (near no-start-cold leaks-fuel smoke-black)
     (says "floods" "flooding" "smells of petrol" "plug always wet" "fuel in the air filter"
-      "petrol dripping from the air cleaner")
+      "petrol dripping from the air cleaner"
+      "spark plug is soaking wet" "floods itself" "strong smell of petrol" "swamped with petrol")
     (anyway 0.005) (basis estimate))
   (complaint (id dies-hot) (name "dies when hot or after some minutes") (runs dies)
     (ask "Does it run well and then die after some minutes?")
     (near no-start-hot starts-then-dies dies-under-load)
     (says "dies after ten minutes" "cuts out when hot" "stops after a while"
-      "runs then dies when warm" "quits after twenty minutes")
+      "runs then dies when warm" "quits after twenty minutes"
+      "runs for ten minutes then dies" "cuts out after running a while"
+      "runs great then dies and will not go again for half an hour" "dies once it is warm"
+      "just stops after fifteen minutes" "stops after a while as if switched off")
     (anyway 0.008) (basis estimate))
   (complaint (id dies-tilted) (name "dies when tilted") (runs dies)
     (ask "Does it die on a slope or when tilted?")
     (near dies-hot dies-under-load)
     (says "dies on a slope" "cuts out when I tilt it" "stops on a bank"
-      "stops when turned on its side")
+      "stops when turned on its side"
+      "dies if I turn it sideways" "cuts out when I tip it" "dies when I hold it on its side"
+      "stops when mowing the bank"
+      "cuts out on hills" "dies when I lean it over")
     (anyway 0.003) (basis estimate))
   (complaint (id dies-under-load) (name "dies when put to work") (runs dies)
     (ask "Does it die as soon as it is put to work?")
     (near weak bogs dies-hot starts-then-dies)
     (says "dies when I engage the blades" "stalls when I pull the trigger"
-      "dies in long grass" "stalls under load" "dies when I plug something in")
+      "dies in long grass" "stalls under load" "dies when I plug something in"
+      "dies as soon as I put the blades in" "dies when I hit thick grass"
+      "dies as soon as it starts to cut" "stops when I put it to work"
+      "dies as it goes into the wood" "cuts out when I engage the deck"
+      "cuts out when it starts mowing"
+      "cuts out over bumps")
     (anyway 0.006) (basis estimate))
   (complaint (id hunts) (name "hunts or surges") (runs yes)
     (ask "Does the speed go up and down by itself?")
     (near no-full-speed weak will-not-idle runs-on-choke-only bogs)
-    (says "surges" "hunts" "revs up and down" "speed goes up and down" "runs like a wave")
+    (says "surges" "hunts" "revs up and down" "speed goes up and down" "runs like a wave"
+      "revs up and down on its own" "keeps surging" "will not hold a steady speed"
+      "revs rise and fall" "engine note goes up and down")
     (anyway 0.005) (basis estimate))
   (complaint (id no-full-speed) (name "does not reach full speed") (runs yes)
     (ask "Does it stay below full speed with no load?")
     (near weak bogs hunts)
     (says "will not rev" "no top speed" "slow at full throttle" "revs too low"
-      "won't get up to speed")
+      "won't get up to speed"
+      "will not rev up" "only goes half throttle" "only half speed" "does not rev out"
+      "will not pick up speed")
     (anyway 0.006) (basis estimate))
   (complaint (id bogs) (name "bogs when the throttle is opened") (runs yes)
     (ask "Does it falter or die when the throttle is opened?")
     (near weak dies-under-load no-full-speed hunts)
     (says "bogs down" "hesitates" "stumbles when I give it gas"
-      "dies when I squeeze the trigger" "falls on its face")
+      "dies when I squeeze the trigger" "falls on its face"
+      "idles but dies when I give it throttle" "idles all right then dies on the throttle"
+      "bogs when I pull the trigger" "chokes up when I open it up" "hit the gas and it dies")
     (anyway 0.005) (basis estimate))
   (complaint (id weak) (name "weak under load") (runs yes)
     (ask "Is it weak: runs, but has no power at work?")
     (near no-full-speed bogs dies-under-load)
     (says "no power" "weak" "lost its power" "bogs in thick grass" "slows down too much"
-      "gutless")
+      "gutless"
+      "struggles in long grass" "struggles" "not pulling like it used to" "power has gone"
+      "no grunt")
     (anyway 0.01) (basis estimate))
   (complaint (id will-not-idle) (name "will not idle") (runs dies)
     (ask "Does it stop or run rough at idle?")
     (near starts-then-dies hunts)
     (says "won't idle" "stalls at idle" "dies when I let off the throttle" "rough idle"
-      "idle goes up and down")
+      "idle goes up and down"
+      "will not tick over" "dies every time I let off the trigger"
+      "dies when I let go of the throttle" "will not idle on its own")
     (anyway 0.008) (basis estimate))
   (complaint (id races) (name "races or will not slow down") (runs yes)
     (ask "Does it run too fast, or not slow down?")
     (near creeps-at-idle will-not-idle)
     (says "races" "revs too high" "screams" "will not slow down" "overspeeds"
-      "idles too fast")
+      "idles too fast"
+      "revving its head off" "idle is too high" "cannot slow it down" "flat out all the time")
     (anyway 0.004) (basis estimate))
   (complaint (id will-not-stop) (name "will not stop") (runs yes)
     (ask "Does it keep running when switched off?")
     (says "won't stop" "won't shut off" "keeps running" "switch does not stop it"
-      "runs on after switching off")
+      "runs on after switching off"
+      "have to choke it to stop it" "switch does not turn it off" "cannot turn it off")
     (anyway 0.003) (basis estimate))
   (complaint (id backfires-intake) (name "spits or backfires through the intake") (runs unknown)
     (ask "Does it spit or bang back through the carburettor?")
     (near bangs-exhaust no-start-cold bogs)
     (says "spits back" "backfires through the carburettor" "pops in the carb"
-      "flame out of the air filter" "coughs back")
+      "flame out of the air filter" "coughs back"
+      "spits flame out of the carburettor" "blows back through the carburettor")
     (anyway 0.003) (basis estimate))
   (complaint (id bangs-exhaust) (name "bangs in the exhaust") (runs yes)
     (ask "Does it bang in the exhaust?")
     (near backfires-intake)
     (says "backfires" "bangs when I shut it off" "pops in the exhaust"
-      "loud bang from the muffler" "afterfire")
+      "loud bang from the muffler" "afterfire"
+      "big bang out of the exhaust when I turn it off" "bangs and pops out the back")
     (anyway 0.006) (basis estimate))
   (complaint (id smoke-black) (name "black smoke") (runs yes)
     (ask "Is the smoke black?")
     (near smoke-blue weak)
-    (says "black smoke" "sooty exhaust" "smells rich" "soot")
+    (says "black smoke" "sooty exhaust" "smells rich" "soot"
+      "puffing black smoke" "chucks out black smoke")
     (anyway 0.003) (basis estimate))
   (complaint (id smoke-blue) (name "blue smoke") (runs yes)
     (ask "Is the smoke blue?")
     (near smoke-white uses-oil smoke-black)
-    (says "blue smoke" "smokes a lot" "burning oil smell" "clouds of smoke")
+    (says "blue smoke" "smokes a lot" "burning oil smell" "clouds of smoke"
+      "smoking really badly" "smokes like a chimney" "lots of smoke")
     (anyway 0.006) (basis estimate))
   (complaint (id smoke-white) (name "white smoke") (runs yes)
     (ask "Is the smoke white?")
     (near smoke-blue)
-    (says "white smoke" "whitish smoke" "steam from the exhaust" "clouds of white smoke")
+    (says "white smoke" "whitish smoke" "steam from the exhaust" "clouds of white smoke"
+      "cloud of white smoke after I tipped it")
     (anyway 0.005) (basis estimate))
   (complaint (id overheats) (name "overheats") (runs yes)
     (ask "Does it get too hot?")
     (near dies-hot weak)
-    (says "overheats" "gets too hot" "smells hot" "burning smell" "glowing muffler")
+    (says "overheats" "gets too hot" "smells hot" "burning smell" "glowing muffler"
+      "muffler glows red" "gets really hot" "too hot to touch"
+      "running hot" "runs very hot")
     (anyway 0.003) (basis estimate))
   (complaint (id knocks) (name "knocks") (runs yes)
     (ask "Does it knock?")
     (near noisy vibrates)
-    (says "knocking" "knocks" "hammering noise" "rattling from inside the engine" "pinging")
+    (says "knocking" "knocks" "hammering noise" "rattling from inside the engine" "pinging"
+      "horrible knocking noise" "knocking from the engine" "clonking inside")
     (anyway 0.003) (basis estimate))
   (complaint (id vibrates) (name "vibrates") (runs yes)
     (ask "Does it shake more than it should?")
     (near noisy knocks)
-    (says "vibrates" "shakes" "shaking badly" "makes my hands numb")
+    (says "vibrates" "shakes" "shaking badly" "makes my hands numb"
+      "shaking to bits" "vibrates like mad" "shakes since I hit something" "wobbles"
+      "shudders"
+      "shakes since it hit something")
     (anyway 0.006) (basis estimate))
   (complaint (id leaks-fuel) (name "leaks fuel") (runs unknown)
     (ask "Does fuel leak out?")
     (near floods)
-    (says "leaks petrol" "leaks gas" "fuel on the floor" "petrol dripping" "puddle of fuel")
+    (says "leaks petrol" "leaks gas" "fuel on the floor" "petrol dripping" "puddle of fuel"
+      "petrol dripping from under the carburettor" "petrol leaking all over the floor"
+      "petrol everywhere")
     (anyway 0.004) (basis estimate))
   (complaint (id leaks-oil) (name "leaks oil") (runs unknown)
     (ask "Does oil leak out?")
     (near uses-oil)
     (says "leaks oil" "oil on the floor" "oil dripping" "oily mess underneath"
-      "bar oil leaks")
+      "bar oil leaks"
+      "oil all over the bottom" "oil running out" "bar oil leaks overnight" "covered in oil"
+      "puddle of oil")
     (anyway 0.006) (basis estimate))
   (complaint (id uses-oil) (name "uses oil") (runs yes) (needs four-stroke)
     (ask "Does it use up oil?")
     (near smoke-blue leaks-oil)
-    (says "uses oil" "burns oil" "have to top up the oil")
+    (says "uses oil" "burns oil" "have to top up the oil"
+      "always topping up the oil" "gets through a lot of oil"
+      "drinks oil" "goes through oil")
     (anyway 0.005) (basis estimate))
   (complaint (id oil-level-rises) (name "oil level rises or smells of fuel") (runs unknown) (needs four-stroke)
     (ask "Does the oil rise on the dipstick or smell of petrol?")
     (near smoke-white)
     (says "oil smells of petrol" "too much oil on the dipstick" "oil level went up"
-      "oil is thin like water")
+      "oil is thin like water"
+      "dipstick smells of petrol" "dipstick reads over full" "petrol in the oil")
     (anyway 0.002) (basis estimate))
   (complaint (id noisy) (name "noisy") (runs yes)
     (ask "Is it louder than it was?")
     (near vibrates knocks)
-    (says "loud" "noisy" "sounds like a tank" "exhaust blowing" "rattles" "screeching")
+    (says "loud" "noisy" "sounds like a tank" "exhaust blowing" "rattles" "screeching"
+      "gone really loud" "sounds like a tractor" "grinding noise" "squealing" "makes a racket")
     (anyway 0.008) (basis estimate))
   (complaint (id creeps-at-idle) (name "tool moves at idle") (runs yes)
     (ask "Does the tool move when the engine idles?")
     (near races)
     (says "chain moves at idle" "blade keeps turning" "head spins at idle" "creeps"
-      "chain will not stop")
+      "chain will not stop"
+      "chain keeps going round at idle" "chain turns on tickover"
+      "head still spins when I let go of the trigger" "blade does not stop")
     (anyway 0.004) (basis estimate))
   (complaint (id pump-weak) (name "pump weak or pulsing") (runs yes)
     (ask "Is the pump weak, pulsing or dead?")
     (near cuts-badly weak)
     (says "no pressure" "pulsing pressure" "weak spray" "does not suck water" "no water"
-      "will not prime")
+      "will not prime"
+      "pump runs but no water comes out" "no pressure from the lance" "no pressure at the gun"
+      "loses its prime"
+      "pressure low" "pressure surges")
     (anyway 0.02) (basis estimate))
   (complaint (id no-output) (name "generator gives no or low output") (runs yes) (needs generator-end)
     (ask "Does the generator give no or low voltage?")
     (near wrong-frequency)
-    (says "no power out" "no electricity" "lights dim" "low voltage" "outlets dead")
+    (says "no power out" "no electricity" "lights dim" "low voltage" "outlets dead"
+      "runs but no power at the sockets" "lights go dim and flicker"
+      "nothing comes out of the sockets" "socket dead"
+      "generator puts out nothing" "runs but gives nothing")
     (anyway 0.02) (basis estimate))
   (complaint (id wrong-frequency) (name "generator gives the wrong frequency") (runs yes) (needs generator-end)
     (ask "Is the generator's frequency wrong?")
     (near no-output hunts)
     (says "wrong frequency" "clocks run fast" "frequency too low" "hertz wrong"
-      "motor hums slow")
+      "motor hums slow"
+      "clock gains time on the generator" "clocks run slow on the generator"
+      "lights flicker fast"
+      "meter shows the wrong hertz" "hertz too low")
     (anyway 0.005) (basis estimate))
   (complaint (id not-charging) (name "battery is not charged") (runs yes) (needs charging)
     (ask "Does the battery not get charged?")
     (near starter-clicks)
-    (says "battery goes flat" "does not charge" "have to jump it every time")
+    (says "battery goes flat" "does not charge" "have to jump it every time"
+      "battery keeps going dead" "battery keeps going flat"
+      "have to charge the battery every time" "battery will not stay charged")
     (anyway 0.005) (basis estimate))
   (complaint (id drive-slips) (name "drive slips or does not move") (runs yes)
     (ask "Does the drive or tool slip or not turn although the engine runs?")
     (near cuts-badly weak)
     (says "does not drive" "belt slips" "wheels do not turn" "tines will not turn"
-      "auger stopped" "chain will not turn" "won't throw snow" "splitter will not push")
+      "auger stopped" "chain will not turn" "won't throw snow" "splitter will not push"
+      "wheels do not go round" "drive is not working" "auger will not spin" "blades do not turn"
+      "revs up but the blades do not move"
+      "chain does not move when I rev it" "will not pull itself along" "ram will not move"
+      "will not move forward" "will not go forward or back")
     (anyway 0.01) (basis estimate))
   (complaint (id cuts-badly) (name "works badly although the engine runs well") (runs yes)
     (ask "Does the tool do bad work although the engine runs well?")
     (near drive-slips weak vibrates)
     (says "cuts badly" "ragged cut" "chain cuts crooked" "does not throw far"
-      "blows weakly")
+      "blows weakly"
+      "leaves the lawn ragged" "leaves grass uncut" "will not cut straight"
+      "makes dust instead of chips" "leaves clumps"
+      "cuts unevenly" "uneven cut"
+      "grass brown at the tips" "torn grass"
+      "torn and brown at the tips"
+      "grass looks torn"
+      "tears the grass")
     (anyway 0.01) (basis estimate))
   (complaint (id after-repair) (name "trouble straight after a repair") (runs unknown)
     (ask "Did it start right after somebody worked on it?")
     (says "since I cleaned the carburettor" "after service it" "since it was repaired"
-      "worked on it and now" "put it back together and")
+      "worked on it and now" "put it back together and"
+      "was running fine until I cleaned the carburettor" "ever since I changed"
+      "just had it serviced and now" "fitted a new part and now"
+      "started after I changed the plug" "trouble since the service")
     (anyway 0.01) (basis estimate))
   (complaint (id after-storage) (name "trouble after standing") (runs unknown)
     (ask "Did it start after the machine had stood for weeks or months?")
     (says "sat all winter" "after storage" "stood in the shed" "has not run since last year"
-      "first start of the season")
+      "first start of the season"
+      "sat in the shed since last summer" "first time out this year" "not been used for months"
+      "been standing all winter" "got it out of the garage")
     (anyway 0.05) (basis estimate))
 )

@@ -61,6 +61,8 @@
     (ask "Is there an oil pump?"))
   (feature (id premix) (name "oil mixed into the fuel") (group oiling) (one-of yes)
     (ask "Does the oil go into the petrol?"))
+  (feature (id gas-fuel) (name "runs on bottled or piped gas") (group fuel-parts)
+    (ask "Does it run on propane, butane or piped gas?"))
   (feature (id plastic-tank) (name "plastic fuel tank") (group tank) (one-of yes)
     (ask "Is the fuel tank plastic?"))
   (feature (id steel-tank) (name "steel fuel tank") (group tank) (one-of yes)

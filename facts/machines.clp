@@ -8,7 +8,7 @@
     (has four-stroke ohv float-bowl fixed-jet primer governor-flyweight gravity-feed
       solid-state splash-oil recoil vented-cap breather-tube foam-filter plastic-tank
       blade-on-crankshaft interlock-bar flywheel-brake)
-    (may side-valve steel-tank fuel-tap inline-filter pickup-filter bowl-drain
+    (may side-valve ohc steel-tank fuel-tap inline-filter pickup-filter bowl-drain
       carburettor-o-ring paper-filter decompression resistor-plug spark-arrester
       mixture-screws governor-air-vane suction-lift tank-on-carburettor manual-choke
       auto-choke-heat auto-choke-air-vane belt-drive electric-start battery breaker-points
@@ -20,7 +20,7 @@
       solid-state pressure-oil electric-start battery charging vented-cap breather-tube
       paper-filter plastic-tank inline-filter interlock-seat interlock-drive belt-drive
       afterfire-solenoid cutting-head)
-    (may side-valve steel-tank fuel-tap pickup-filter bowl-drain carburettor-o-ring
+    (may side-valve ohc steel-tank fuel-tap pickup-filter bowl-drain carburettor-o-ring
       foam-filter decompression resistor-plug spark-arrester mixture-screws splash-oil
       gravity-feed tank-vent-valve auto-choke-heat recoil hydraulic-end battery-ignition
       gearbox)
@@ -39,7 +39,7 @@
     (has four-stroke ohv float-bowl fixed-jet manual-choke governor-flyweight gravity-feed
       solid-state splash-oil recoil vented-cap breather-tube paper-filter pressure-pump-end
       fuel-tap plastic-tank oil-cutout)
-    (may side-valve steel-tank inline-filter pickup-filter bowl-drain carburettor-o-ring
+    (may side-valve ohc steel-tank inline-filter pickup-filter bowl-drain carburettor-o-ring
       foam-filter decompression resistor-plug spark-arrester mixture-screws shielded-boot
       primer electric-start battery)
     (worth 240) (basis estimate))
@@ -48,10 +48,10 @@
     (has four-stroke ohv float-bowl fixed-jet manual-choke governor-flyweight gravity-feed
       solid-state splash-oil recoil vented-cap breather-tube paper-filter generator-end
       fuel-tap steel-tank oil-cutout resistor-plug)
-    (may side-valve plastic-tank inline-filter pickup-filter bowl-drain carburettor-o-ring
+    (may side-valve ohc plastic-tank inline-filter pickup-filter bowl-drain carburettor-o-ring
       foam-filter decompression spark-arrester mixture-screws shielded-boot electric-start
       battery charging inverter-generator auto-choke-heat afterfire-solenoid tank-vent-valve
-      pulse-pump)
+      pulse-pump gas-fuel)
     (worth 480) (basis estimate))
   (machine-class (id water-pump) (name "water pump")
     (also-called "trash pump" "irrigation pump")
@@ -65,8 +65,8 @@
   (machine-class (id snow-thrower) (name "snow thrower")
     (also-called "snow blower" "snowblower")
     (has four-stroke ohv float-bowl fixed-jet manual-choke governor-flyweight gravity-feed
-      solid-state splash-oil recoil vented-cap breather-tube auger belt-drive fuel-tap
-      electric-start gearbox)
+      solid-state splash-oil recoil vented-cap breather-tube auger impeller-fan belt-drive
+      fuel-tap electric-start gearbox)
     (may side-valve steel-tank plastic-tank inline-filter pickup-filter bowl-drain
       carburettor-o-ring foam-filter decompression resistor-plug spark-arrester
       mixture-screws two-stroke interlock-bar shielded-boot)
@@ -100,22 +100,23 @@
     (also-called "strimmer" "brushcutter" "weed whacker" "line trimmer")
     (has two-stroke ported diaphragm mixture-screws manual-choke no-governor pulse-pump
       solid-state premix recoil pickup-filter tank-vent-valve plastic-tank purge-bulb
-      foam-filter centrifugal-clutch spark-arrester rubber-intake cutting-head gearbox)
-    (may fixed-jet reed-valve decompression paper-filter primer four-stroke ohv float-bowl)
+      foam-filter centrifugal-clutch spark-arrester rubber-intake cutting-head)
+    (may fixed-jet reed-valve decompression paper-filter primer four-stroke ohv float-bowl
+      gearbox vented-cap)
     (worth 150) (basis estimate))
   (machine-class (id blower) (name "leaf blower")
     (also-called "leaf blower" "backpack blower")
     (has two-stroke ported diaphragm mixture-screws manual-choke no-governor pulse-pump
       solid-state premix recoil pickup-filter tank-vent-valve plastic-tank purge-bulb
       foam-filter spark-arrester rubber-intake impeller-fan)
-    (may fixed-jet reed-valve decompression paper-filter primer four-stroke)
+    (may fixed-jet reed-valve decompression paper-filter primer four-stroke ohv vented-cap)
     (worth 180) (basis estimate))
   (machine-class (id hedge-trimmer) (name "hedge trimmer")
     (also-called "hedge cutter")
     (has two-stroke ported diaphragm mixture-screws manual-choke no-governor pulse-pump
       solid-state premix recoil pickup-filter tank-vent-valve plastic-tank purge-bulb
       foam-filter centrifugal-clutch spark-arrester rubber-intake cutting-head gearbox)
-    (may fixed-jet reed-valve decompression paper-filter primer)
+    (may fixed-jet reed-valve decompression paper-filter primer vented-cap)
     (worth 180) (basis estimate))
   (machine-class (id cut-off-saw) (name "cut-off saw")
     (also-called "disc cutter" "concrete saw" "stone saw")

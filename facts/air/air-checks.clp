@@ -33,7 +33,7 @@
     (means
       "joints are sound"
       "loose joint draws air"
-      "draws air at that joint") (anyway 0.02 0.02) (minutes 6)
+      "draws air at that joint") (anyway 0.01 0.01) (minutes 6)
     (tools "spanner" "lamp" "straightedge")
     (steps
       "Try the nuts before taking anything off."
@@ -52,7 +52,7 @@
     (labels "in place and whole" "lost, flat or pinched")
     (means
       "spacer joint is sound"
-      "air leaks behind the plate though the carburettor side is good") (anyway 0.01) (minutes 6)
+      "air leaks behind the plate though the carburettor side is good") (anyway 0.003) (minutes 6)
     (tools "spanner" "lamp")
     (steps
       "Take off the spacer too, not just the carburettor."
@@ -65,7 +65,7 @@
     (ask "Is the pipe between carburettor and head whole, flat and tight at the head?")
     (kind look) (results sound cracked-or-loose)
     (labels "whole, flat, tight" "cracked, bowed, or loose at the head")
-    (means "pipe is not it" "air leaks in between carburettor and head") (anyway 0.01) (minutes 6)
+    (means "pipe is not it" "air leaks in between carburettor and head") (anyway 0.004) (minutes 6)
     (tools "spanner" "lamp" "straightedge")
     (steps
       "Try the bolts at the head before anything comes off."
@@ -82,7 +82,7 @@
     (labels
       "right way, all holes open"
       "turned round, one missing, one too many")
-    (means "put together right" "a passage is covered or open to air") (anyway 0.01) (minutes 6)
+    (means "put together right" "a passage is covered or open to air") (anyway 0.004) (minutes 6)
     (tools "parts drawing of the engine" "lamp")
     (steps
       "Lay out gasket, spacer, gasket in the order they came off."
@@ -122,7 +122,7 @@
       "filter passes air"
       "chokes the engine: rich and weak"
       "chokes it, and tells of tipping, overfill, breather or flooding"
-      "lets dust into the engine") (anyway 0.15 0.03 0.03) (minutes 2) (tools "lamp")
+      "lets dust into the engine") (anyway 0.12 0.015 0.015) (minutes 2) (tools "lamp")
     (steps
       "Cover off, element out."
       "Hold paper to a lamp: light must come through."
@@ -140,7 +140,7 @@
     (means
       "filter is not it"
       "filter was choking it"
-      "it was lean: the filter helped it along") (anyway 0.05 0.05) (minutes 3)
+      "it was lean: the filter helped it along") (anyway 0.03 0.03) (minutes 3)
     (steps
       "Clean place, no dust, no load."
       "Element out, box shut or open as the maker allows; run ten seconds, one rev up."

@@ -3,6 +3,8 @@
 ; check with: pullcord vet
 
 (deffacts air-filter-clogged-signs "what air-filter-clogged shows"
+  (leads (fault air-filter-clogged) (complaint wrong-frequency) (chance 0.03) (basis estimate))
+  (leads (fault air-filter-clogged) (complaint no-output) (chance 0.04) (basis estimate))
   (leads (fault air-filter-clogged) (complaint weak) (chance 0.4) (basis estimate))
   (leads (fault air-filter-clogged) (complaint smoke-black) (chance 0.25) (basis estimate))
   (leads (fault air-filter-clogged) (complaint no-full-speed) (chance 0.1) (basis estimate))
@@ -21,7 +23,7 @@
     (result black) (chance 0.5) (basis estimate))
   (sign (fault air-filter-clogged) (check plug-look)
     (result black-dry) (chance 0.5) (basis estimate))
-  (sign (fault air-filter-clogged) (check top-speed) (result low) (chance 0.3) (basis estimate))
+  (sign (fault air-filter-clogged) (check top-speed) (result low) (chance 0.2) (basis estimate))
   (sign (fault air-filter-clogged) (check when-it-dies)
     (result when-loaded) (chance 0.12) (basis estimate))
   (sign (fault air-filter-clogged) (check runs-at-all)

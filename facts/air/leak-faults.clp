@@ -32,7 +32,7 @@
     (shows "Still hunts after the carburettor ring or gasket was renewed.")
     (looks-like carburettor-o-ring-lost plate-joint-look intake-gasket-leak plate-joint-look)
     (repair fit-plate-o-ring)
-    (proof "Spray or mist behind the plate: no change. Ten minutes no load and load, no hunting.")
+    (proof "Spray or mist behind the plate: no change. Steady at idle and at full load, warm.")
     (basis common-practice))
   (fault (id carburettor-loose) (name "carburettor loose on its studs") (system air) (sort wear)
     (base-rate 0.018)

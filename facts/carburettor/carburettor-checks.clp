@@ -21,7 +21,7 @@
       "Put the filter cover back; cap the can and set it well away."
       "Plug in, lead on, people clear of the tool; pull or crank three times."
       "Wet plug already: leave this test and dry the plug first.") (off air-box) (engine cranking)
-    (cautions prime-few-drops no-spark-near-fuel fuel-vapour stand-clear-tool)
+    (cautions prime-few-drops starting-fluid no-spark-near-fuel fuel-vapour stand-clear-tool)
     (mistakes
       "pouring petrol in: it floods or flares"
       "priming a flooded engine and calling it no spark"
@@ -60,7 +60,7 @@
     (labels "clear: a clean round hole" "shut, narrowed or crusted")
     (means
       "the jet itself is not it; look at tube and passages"
-      "main jet starves it") (anyway 0.01) (minutes 6)
+      "main jet starves it") (anyway 0.004) (minutes 6)
     (tools "spanner for the bowl bolt" "jet driver that fits" "lamp" "magnifier")
     (steps
       "Fuel off, bowl off, catch the petrol."
@@ -82,7 +82,7 @@
     (labels "the listed jet" "another size, or drilled")
     (means
       "jet size is not it"
-      "metering is out at all speeds: a wrong jet") (anyway 0.01) (minutes 5)
+      "metering is out at all speeds: a wrong jet") (anyway 0.004) (minutes 5)
     (tools "magnifier" "parts list of the engine")
     (steps
       "Take out the jet and read the number on its face."
@@ -99,7 +99,7 @@
     (labels "all holes open" "some holes or a bleed shut")
     (means
       "tube and bleeds are not it"
-      "main mixture wrong with load and speed: rich if a bleed is shut") (anyway 0.01) (minutes 8)
+      "main mixture wrong with load and speed: rich if a bleed is shut") (anyway 0.005) (minutes 8)
     (tools "lamp" "driver" "carburettor cleaner with straw" "goggles")
     (steps
       "Main jet out, then tap the tube down out of the post."
@@ -118,7 +118,7 @@
     (labels "cleaner comes out of every hole" "a hole stays dry")
     (means
       "idle circuit is not it"
-      "idle circuit blocked: hunts light, dies off load, hard cold start") (anyway 0.02)
+      "idle circuit blocked: hunts light, dies off load, hard cold start") (anyway 0.008)
     (minutes 8) (tools "carburettor cleaner with straw" "lamp" "goggles")
     (steps
       "Count the small holes in the bore by the throttle plate: one idle, two or three transfer."
@@ -140,7 +140,7 @@
     (labels "open" "shut by dirt, insects or a gasket")
     (means
       "the bowl breathes"
-      "bowl cannot breathe: floods or starves by turns") (anyway 0.005) (minutes 5)
+      "bowl cannot breathe: floods or starves by turns") (anyway 0.002) (minutes 5)
     (tools "cleaner with straw" "lamp")
     (steps
       "Find the vent: a hole in the mouth, or a spigot with a hose."
@@ -157,7 +157,7 @@
     (labels "near the book setting" "far in or far out")
     (means
       "screws are about right; look elsewhere"
-      "somebody has turned them: set by the book and see") (anyway 0.05) (minutes 4)
+      "somebody has turned them: set by the book and see") (anyway 0.03) (minutes 4)
     (tools "small driver or the right splined tool")
     (steps
       "Sealed or capped screw: stop, write capped, and leave it."
@@ -188,7 +188,7 @@
       "grooved, bent, broken off, ring or spring lost")
     (means
       "needle is sound"
-      "it cannot meter; the seat may be spread too") (anyway 0.01) (minutes 5)
+      "it cannot meter; the seat may be spread too") (anyway 0.005) (minutes 5)
     (tools "small driver" "magnifier")
     (steps
       "Count turns to the seat, then screw the needle out."
@@ -208,7 +208,7 @@
       "rocks clearly; wet or black round the shaft")
     (means
       "shaft does not leak air"
-      "air gets in past the shaft: idle wanders") (anyway 0.03) (minutes 3) (tools "lamp")
+      "air gets in past the shaft: idle wanders") (anyway 0.015) (minutes 3) (tools "lamp")
     (steps
       "Engine stopped, throttle half open."
       "Take the lever and rock it across the shaft, not round it."
@@ -229,7 +229,7 @@
     (means
       "throttle plate and link are free"
       "linkage off, cable short or dirt: no full speed"
-      "sticks or is held: races, or spits on shutting off") (anyway 0.01 0.01) (minutes 3)
+      "sticks or is held: races, or spits on shutting off") (anyway 0.004 0.004) (minutes 3)
     (tools "lamp")
     (steps
       "Engine stopped, filter off, look down the throat."
@@ -249,7 +249,7 @@
       "screw loose or gone, plate crooked")
     (means
       "plate is sound"
-      "plate shifts: idle never the same twice; screw may go into the engine") (anyway 0.005)
+      "plate shifts: idle never the same twice; screw may go into the engine") (anyway 0.002)
     (minutes 4) (tools "small driver" "lamp")
     (steps
       "Carburettor off, hold it to the light with the plate shut."
@@ -262,7 +262,7 @@
     (ask "Stopped just now: is there frost or heavy wet on the carburettor body?") (kind look)
     (results none frost)
     (labels "dry or only cool" "frost or running wet round the throttle")
-    (means "no icing" "ice in the throttle bore; it melts in minutes") (anyway 0.01) (minutes 2)
+    (means "no icing" "ice in the throttle bore; it melts in minutes") (anyway 0.004) (minutes 2)
     (tools "lamp")
     (steps
       "Look within a minute of the stop."

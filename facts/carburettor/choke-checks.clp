@@ -13,7 +13,7 @@
     (means
       "choke works"
       "no rich mixture for the cold start"
-      "stays part shut: rich, black smoke, dies warm") (anyway 0.02 0.02) (minutes 3)
+      "stays part shut: rich, black smoke, dies warm") (anyway 0.008 0.008) (minutes 3)
     (tools "lamp")
     (steps
       "Filter off; look at the plate, not at the lever."
@@ -37,7 +37,7 @@
     (steps
       "Air vane: it opens as the engine comes up to speed."
       "Heat: it opens in one to five minutes."
-      "Watch through the filter opening with a mirror, face to one side.") (off air-box)
+      "Watch through the filter opening with a mirror, face to one side.") (off filter-element)
     (engine running) (cautions carbon-monoxide hot-parts moving-parts)
     (mistakes
       "putting the face over the throat"
@@ -69,7 +69,7 @@
     (labels
       "firm, fuel squirts in the throat"
       "soft, stays in, hisses or no fuel")
-    (means "primer works" "bulb, its valve or line does not pump") (anyway 0.04) (minutes 2)
+    (means "primer works" "bulb, its valve or line does not pump") (anyway 0.02) (minutes 2)
     (tools "lamp")
     (steps
       "Tank full enough, machine level."
@@ -85,7 +85,7 @@
     (ask "Is the primer hose on at both ends and whole?") (kind look)
     (results on-and-sound off-or-cracked)
     (labels "on and sound" "off, cracked, pinched or passage gasket torn")
-    (means "hose is not it" "no prime; an open spigot can draw air too") (anyway 0.01) (minutes 4)
+    (means "hose is not it" "no prime; an open spigot can draw air too") (anyway 0.005) (minutes 4)
     (tools "lamp")
     (steps
       "Follow the hose from bulb to carburettor; built-in primers have a gasket passage instead."
@@ -100,7 +100,7 @@
     (ask "Key on and off: does the solenoid under the bowl click?") (kind listen)
     (results clicks silent)
     (labels "clicks each time" "silent")
-    (means "it is fed and the plunger moves" "no feed, or plunger stuck") (anyway 0.02)
+    (means "it is fed and the plunger moves" "no feed, or plunger stuck") (anyway 0.008)
     (minutes 1) (tools "long driver as a listening rod")
     (steps
       "Key to run without cranking; finger on the solenoid."
@@ -117,7 +117,7 @@
     (labels "battery voltage" "no or far too few volts")
     (means
       "feed is there: look at the plunger"
-      "wire, fuse, switch or ground is the fault") (anyway 0.02) (minutes 3) (tools "meter")
+      "wire, fuse, switch or ground is the fault") (anyway 0.008) (minutes 3) (tools "meter")
     (steps
       "Plug off the solenoid, red probe to its wire, black to engine metal."
       "Key to run; read. While cranking it must hold."

@@ -30,8 +30,7 @@
     (is "The element or heat path of the automatic choke is dead and it stays shut.")
     (comes-about "Element open, wire off, heat plate or tube left off, bimetal broken.")
     (shows "Starts well, then black smoke and stumbling once it should be warm.")
-    (looks-like air-filter-clogged filter-off-run choke-stuck-shut choke-heater-warms
-      main-jet-blocked choke-effect)
+    (looks-like air-filter-clogged filter-off-run main-jet-blocked choke-effect)
     (repair renew-choke-heater)
     (proof "From cold: plate comes open by itself in the time of the book, no black smoke.")
     (basis common-practice))
@@ -40,8 +39,7 @@
     (is "Vane, link or spring of the automatic choke is bent, off or dirty.")
     (comes-about "Grass under the shroud, link bent at repair, spring unhooked.")
     (shows "Stays shut: rich and stumbling. Hangs open: will not start cold.")
-    (looks-like air-filter-clogged filter-off-run main-jet-blocked choke-effect
-      choke-heater-failed choke-moves)
+    (looks-like air-filter-clogged filter-off-run main-jet-blocked choke-effect)
     (repair set-air-vane-choke)
     (proof "Cold: plate shut, starts. Running: plate stands open. Warm restart at once.")
     (basis common-practice)))

@@ -40,8 +40,7 @@
     (is "Metering holes by the needle, or the two small holes to the throat, are gummed.")
     (comes-about "Fuel dries in the lift pipe and in the tiny discharge holes.")
     (shows "Starts on choke only, hunts, dies at work.")
-    (looks-like metering-diaphragm-stiff diaphragm-look intake-gasket-leak intake-spray
-      air-filter-clogged filter-off-run)
+    (looks-like intake-gasket-leak intake-spray air-filter-clogged filter-off-run)
     (repair clean-suction-carburettor)
     (proof "Tank half full: cold start, choke off, full load for five minutes.")
     (basis common-practice))

@@ -35,7 +35,7 @@
       "Bearings and rod are good."
       "Main bearings are worn."
       "Rod bearing or piston pin is worn.")
-    (anyway 0.03 0.01)
+    (anyway 0.015 0.01)
     (off plug blower-housing)
     (steps
       "Plug out. Rock the flywheel a few degrees back and forth near mid-stroke."
@@ -81,7 +81,7 @@
     (results dry wet)
     (labels "dry" "oily or black along the seam")
     (means "The joint holds." "It leaks there: oil out, or air in on a two-stroke.")
-    (anyway 0.08)
+    (anyway 0.05)
     (steps
       "Wipe clean, run a few minutes or leave overnight, look at the lowest point."
       "Follow the wet upward: the highest wet place is the leak."
@@ -118,7 +118,7 @@
     (means
       "Piston is good."
       "Lean, straight petrol or overheated: find the cause before the parts.")
-    (anyway 0.03)
+    (anyway 0.01)
     (needs two-stroke)
     (off muffler)
     (tools "lamp")
@@ -197,7 +197,7 @@
       "Pin, piston or small end."
       "Bearings, and look at the seals."
       "Rod; gauge the crank pin before buying one.")
-    (anyway 0.02 0.02 0.02)
+    (anyway 0.006 0.006 0.006)
     (needs four-stroke)
     (off flywheel crankcase-cover)
     (tools "micrometer" "torque wrench")

@@ -12,7 +12,7 @@
       "The cylinder seals well enough to start."
       "It leaks, or a release takes part of it away: use the gauge or a leak-down."
       "Nothing seals: valve held open, hole, plug out, or the rod is broken.")
-    (anyway 0.08 0.01)
+    (anyway 0.05 0.003)
     (steps
       "Stop switch off, lead off the plug and held clear, plug left in and tight."
       "Turn slowly up to compression; it should hold you back for a second or more."
@@ -33,7 +33,7 @@
       "The cylinder seals; look elsewhere."
       "It leaks; do the wet test and a leak-down to find where."
       "A valve held open, a gasket gone, a holed piston or a release stuck open.")
-    (anyway 0.06 0.01)
+    (anyway 0.04 0.004)
     (quantity pressure) (unit "psi") (tolerance 5)
     (off plug)
     (tools "compression gauge with a valve at the plug end")
@@ -126,7 +126,7 @@
       "Rings, valves and gasket are good."
       "Worn; listen where it goes before stripping."
       "Something is open: valve, gasket, hole, stuck rings.")
-    (anyway 0.06 0.01)
+    (anyway 0.05 0.004)
     (quantity ratio) (unit "%") (tolerance 4)
     (off plug)
     (tools "leak-down tester" "air supply" "something that locks the crankshaft")
@@ -162,7 +162,7 @@
       "Intake valve, or on a two-stroke rings and piston."
       "Past the rings or through the piston. A little is normal."
       "Head gasket, head bolts, plug seat or plug thread.")
-    (anyway 0.03 0.03 0.06 0.02)
+    (anyway 0.015 0.015 0.03 0.01)
     (off plug)
     (tools "leak-down tester or air adapter" "length of hose" "soapy water")
     (steps
@@ -183,7 +183,7 @@
     (results tight loose)
     (labels "all at the same torque" "one or more loose or stripped")
     (means "The clamp is sound." "The joint leaks or soon will.")
-    (anyway 0.03)
+    (anyway 0.01)
     (needs four-stroke)
     (tools "torque wrench")
     (steps
@@ -200,7 +200,7 @@
     (results none soot-track)
     (labels "clean all round" "black or wet track")
     (means "No sign of a leak to the outside." "Gas comes out there: gasket or loose head.")
-    (anyway 0.04)
+    (anyway 0.015)
     (needs four-stroke)
     (off blower-housing)
     (tools "lamp")
@@ -222,7 +222,7 @@
       "Nothing wrong to be seen."
       "Carbon raises compression, glows and knocks."
       "Piston burnt through or something has been in there.")
-    (anyway 0.1 0.004)
+    (anyway 0.08 0.002)
     (off plug)
     (tools "lamp or inspection camera")
     (steps
@@ -242,7 +242,7 @@
       "No liquid in the cylinder."
       "Flooded or filled past the float needle or the prime."
       "Oil has run in: tipped, overfilled or past worn rings.")
-    (anyway 0.04 0.02)
+    (anyway 0.02 0.01)
     (off plug)
     (tools "plug wrench" "rag")
     (steps
@@ -266,7 +266,7 @@
       "The bore is good."
       "Worn by dirt or hours."
       "It has run dry, hot or with dirt; rings cannot seal.")
-    (anyway 0.06 0.01)
+    (anyway 0.02 0.003)
     (off plug)
     (tools "inspection camera")
     (steps
@@ -285,7 +285,7 @@
       "free, but gap too wide or faces dull"
       "stuck in the groove or broken")
     (means "The rings are good." "Worn out." "Gummed, carboned or broken.")
-    (anyway 0.04 0.01)
+    (anyway 0.015 0.004)
     (needs four-stroke)
     (off cylinder-head crankcase-cover)
     (tools "feeler gauges" "ring expander")

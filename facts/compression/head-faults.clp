@@ -104,7 +104,7 @@
     (result runs-well) (chance seldom) (basis estimate))
 
   (fault (id hydraulic-lock) (name "cylinder full of fuel or oil")
-    (system compression) (sort use) (base-rate 0.006)
+    (system compression) (sort consequence) (base-rate 0.006)
     (is "Liquid over the piston cannot be squeezed: the crank stops short of the top.")
     (comes-about "Needle leaks with the tap open, primed too much, laid over, overfilled.")
     (shows "Rope stops dead at one place; free as soon as the plug is out.")
@@ -113,6 +113,7 @@
     (repair clear-the-cylinder)
     (proof "Stands overnight, pulls over freely, starts; oil level unchanged, no fuel smell.")
     (basis common-practice))
+  (base-rate (fault hydraulic-lock) (class ride-on-mower) (chance 0.012) (basis estimate))
   (leads (fault hydraulic-lock) (complaint will-not-turn) (chance even) (basis estimate))
   (leads (fault hydraulic-lock) (complaint pulls-hard) (chance sometimes) (basis estimate))
   (leads (fault hydraulic-lock) (complaint floods) (chance seldom) (basis estimate))

@@ -10,9 +10,9 @@
     (labels "within the figure" "tight" "wide")
     (means
       "Leave it."
-      "The valve is held off its seat when warm: low compression, spitting or burning."
-      "Noise, short lift; a release that no longer works and a hard pull.")
-    (anyway 0.05 0.06)
+      "Held off its seat when warm: low compression, spits back through the carburettor."
+      "Ticks, opens late and little: weak at full speed.")
+    (anyway 0.015 0.02)
     (quantity length) (unit "mm") (tolerance 0.02)
     (needs four-stroke)
     (off rocker-cover plug)
@@ -36,9 +36,9 @@
     (labels "within the figure" "tight" "wide")
     (means
       "Leave it."
-      "The valve is held off its seat when warm: low compression, spitting or burning."
-      "Noise, short lift; a release that no longer works and a hard pull.")
-    (anyway 0.05 0.06)
+      "Held off its seat when warm: low compression, bangs in the silencer, burns the valve."
+      "Ticks; an automatic release no longer lifts it, so it pulls hard.")
+    (anyway 0.015 0.02)
     (quantity length) (unit "mm") (tolerance 0.02)
     (needs four-stroke)
     (off rocker-cover plug)
@@ -87,7 +87,7 @@
       "The valve gear moves as it should."
       "Stuck stem, worn cam lobe, weak spring or wide clearance."
       "The rod has left its seat: look why before putting it back.")
-    (anyway 0.03 0.005)
+    (anyway 0.01 0.002)
     (needs four-stroke)
     (off rocker-cover plug)
     (steps
@@ -105,7 +105,7 @@
     (results equal one-low)
     (labels "alike, or as the book says" "one rises clearly less")
     (means "The lobes are good." "That lobe or its tappet is worn away.")
-    (anyway 0.02)
+    (anyway 0.006)
     (needs four-stroke)
     (off rocker-cover plug)
     (tools "dial gauge or vernier")
@@ -124,7 +124,7 @@
     (results right off)
     (labels "line up" "off by a tooth or more, or teeth gone")
     (means "Valve timing is right." "Wrongly put together, or the cam gear has stripped.")
-    (anyway 0.01)
+    (anyway 0.003)
     (needs four-stroke)
     (off crankcase-cover)
     (steps
@@ -151,7 +151,7 @@
       "Held off; may clean up."
       "Grind, or renew the valve."
       "The insert has come out of the aluminium.")
-    (anyway 0.08 0.03 0.005)
+    (anyway 0.05 0.012 0.002)
     (needs four-stroke)
     (off cylinder-head)
     (tools "lamp" "paraffin")
@@ -172,7 +172,7 @@
       "Guides are good."
       "Guide worn: oil gets in, the valve seats crooked."
       "Gum or carbon on the stem, or a guide that has moved.")
-    (anyway 0.05 0.02)
+    (anyway 0.02 0.006)
     (needs four-stroke)
     (off cylinder-head)
     (tools "valve spring compressor")
@@ -190,7 +190,7 @@
     (results whole broken-or-short)
     (labels "whole, equal, keepers in place" "broken, short or keeper off")
     (means "Springs are good." "Valve does not follow the cam or hangs open.")
-    (anyway 0.01)
+    (anyway 0.004)
     (needs four-stroke)
     (off rocker-cover)
     (tools "lamp")
@@ -210,7 +210,7 @@
       "Release is good."
       "Takes the compression away while it runs or cranks."
       "Full compression against the starter: hard pull, kick, starter stalls.")
-    (anyway 0.02 0.03)
+    (anyway 0.008 0.01)
     (needs decompression)
     (steps
       "Hand button: press in, pull: it should pop out at the first fire or be free to come out."

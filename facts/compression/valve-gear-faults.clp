@@ -17,6 +17,7 @@
       "Cold start, full speed and load five minutes, rocker cover off: rods straight and in place.")
     (basis common-practice))
   (base-rate (fault pushrod-bent-or-off) (class ride-on-mower) (chance 0.02) (basis estimate))
+  (leads (fault pushrod-bent-or-off) (complaint pulls-free) (chance 0.15) (basis estimate))
   (leads (fault pushrod-bent-or-off) (complaint no-start-cold) (chance even) (basis estimate))
   (leads (fault pushrod-bent-or-off) (complaint backfires-intake)
     (chance sometimes) (basis estimate))

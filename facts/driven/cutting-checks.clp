@@ -43,7 +43,7 @@
     (results sound loose-or-bent blunt)
     (labels "tight, straight, sharp" "loose or bent" "blunt or chipped")
     (means "Not the tool." "Kicks back, shakes and may part: not to be run."
-      "Tears instead of cutting, and loads the engine.") (anyway 0.02 0.12)
+      "Tears instead of cutting, and loads the engine.") (anyway 0.008 0.1)
     (tools "torch" "gloves" "wood block" "straight edge")
     (steps "Plug lead off and tied back. Tip with carburettor and plug up."
       "Turn by hand past a fixed point: both tips must pass at the same height, within 3 mm."
@@ -56,7 +56,7 @@
     (engine stopped) (minutes 4) (ask "Is the blade bolt tight and the adapter whole?")
     (results tight loose) (labels "tight and whole" "loose, or adapter worn")
     (means "The blade sits fast." "Kickback, hard start, hammering: the blade works on its key.")
-    (anyway 0.02) (needs blade-on-crankshaft)
+    (anyway 0.008) (needs blade-on-crankshaft)
     (tools "torque wrench" "socket" "wood block" "gloves")
     (steps
       "Lead off; block the blade with wood; test with the torque wrench at the maker's figure."
@@ -69,7 +69,7 @@
     (results true bent) (labels "true" "wobbles")
     (means "The shaft is straight as far as can be seen."
       "Bent by a blow: it shakes, kills seals and bearings. Not to be straightened.")
-    (anyway 0.008) (needs blade-on-crankshaft) (tools "pointer or dial gauge" "spanner")
+    (anyway 0.004) (needs blade-on-crankshaft) (tools "pointer or dial gauge" "spanner")
     (steps "Lead off, plug out, blade off."
       "Fix a pointer at the shaft end; turn with the rope slowly; watch the gap."
       "With a dial gauge: more than about 0.25 mm is bent, or as the maker says.")
@@ -80,7 +80,7 @@
     (minutes 5) (ask "How is the drive belt?") (results sound worn-or-loose off)
     (labels "whole and tight" "worn, glazed, oily or loose" "off or broken")
     (means "The belt takes the load." "It slips under load, squeals and smells."
-      "Nothing drives the tool.") (anyway 0.05 0.01) (needs belt-drive)
+      "Nothing drives the tool.") (anyway 0.03 0.003) (needs belt-drive)
     (tools "torch" "spanners for the guard")
     (steps "Lead off. Guard off; look at sides, cracks, glaze, oil, depth in the pulley."
       "Engage by hand: does the idler tighten it, and is there travel left?")
@@ -115,7 +115,7 @@
   (check (id clutch-drum-play) (name "clutch drum on its bearing") (system driven) (kind try)
     (engine stopped) (minutes 4) (ask "Does the drum turn freely on its bearing, without rocking?")
     (results firm loose) (labels "free and firm" "rocks, rough or drags")
-    (means "Drum bearing is good." "Dry or broken needle bearing: noise and creep.") (anyway 0.02)
+    (means "Drum bearing is good." "Dry or broken needle bearing: noise and creep.") (anyway 0.01)
     (needs centrifugal-clutch) (tools "torch")
     (steps "Chain or tool off the drum; spin and rock the drum by hand.")
     (off plug-boot clutch-cover) (cautions plug-lead-off chain-edges)
@@ -170,26 +170,26 @@
     (cautions hot-parts aluminium-threads)
     (mistakes "Filling a grease gearbox with oil, or the other way about.") (basis common-practice))
   (check (id drive-gear-look) (name "gears or sprocket of the drive") (system driven) (kind look)
-    (engine stopped) (minutes 15) (ask "How are gears, worm or sprocket?") (results sound worn)
+    (engine stopped) (minutes 5) (ask "How are gears, worm or sprocket?") (results sound worn)
     (labels "teeth whole" "worn, hooked or stripped")
-    (means "The drive is good." "It slips, jumps or breaks chain and belt.") (anyway 0.04)
+    (means "The drive is good." "It slips, jumps or breaks chain and belt.") (anyway 0.015)
     (tools "spanners" "torch")
     (steps "Lead off. Cover or head off; look at the teeth all round, keys and pins too."
-      "A sprocket worn deeper than half a millimetre spoils a new chain.") (off plug-boot)
+      "A sprocket worn deeper than half a millimetre spoils a new chain.") (off plug-boot gear-head)
     (cautions plug-lead-off chain-edges pinch-belts)
     (mistakes "Seeing the good half of a gear that is worn on one spot.") (basis common-practice))
   (check (id auger-shear-pins) (name "auger shear pins") (system driven) (kind look)
     (engine stopped) (minutes 2) (ask "Are the shear pins of the auger whole?")
     (results whole broken) (labels "whole" "broken or missing")
     (means "Pins drive the auger." "That side of the auger stands still, as it is meant to.")
-    (anyway 0.03) (needs auger)
+    (anyway 0.005) (needs auger)
     (steps "Engine off, lead off. Turn each auger half by a stick: it must turn its shaft with it.")
     (off plug-boot) (cautions plug-lead-off auger-clearing)
     (mistakes "Missing a pin that is sheared but still sits in its hole.") (basis common-practice))
   (check (id tines-look) (name "tines") (system driven) (kind look) (engine stopped) (minutes 2)
     (ask "Are tines and their shaft free of wire, string and roots?") (results clear wound)
     (labels "clear" "wound up")
-    (means "Nothing wound in." "It brakes the drive and eats the seals.") (anyway 0.05)
+    (means "Nothing wound in." "It brakes the drive and eats the seals.") (anyway 0.03)
     (needs tines) (steps "Lead off; turn it and look between the inner tines and gearcase.")
     (off plug-boot) (cautions plug-lead-off stand-clear-tool)
     (mistakes "Clearing only what shows outside.") (basis common-practice))
@@ -197,7 +197,7 @@
     (kind look) (engine stopped) (minutes 3) (ask "Are deck, fan housing, intake and chute clear?")
     (results clear blocked) (labels "clear" "packed or blocked")
     (means "Air and stuff can pass."
-      "It throws or blows badly and loads the engine, or lets a blower race.") (anyway 0.06)
+      "It throws or blows badly and loads the engine, or lets a blower race.") (anyway 0.04)
     (tools "wooden stick or scraper" "torch")
     (steps "Stop, lead off, wait until it stands; clear with a stick, never with the hand."
       "Look at the intake grille too.") (off plug-boot)

@@ -277,6 +277,7 @@
     (looks-like clutch-spring-broken clutch-look idle-stop-high idle-speed)
     (repair replace-drum-bearing)
     (proof "Idle two minutes: quiet and tool still; then a full-load cut.") (basis common-practice))
+  (base-rate (fault clutch-drum-bearing-worn) (class chainsaw) (chance 0.012) (basis estimate))
   (leads (fault clutch-drum-bearing-worn) (complaint noisy) (chance 0.45) (basis estimate))
   (leads (fault clutch-drum-bearing-worn) (complaint creeps-at-idle) (chance 0.4) (basis estimate))
   (leads (fault clutch-drum-bearing-worn) (complaint vibrates) (chance 0.12) (basis estimate))

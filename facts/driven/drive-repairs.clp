@@ -10,12 +10,12 @@
       "Run ten minutes and feel the case; look for a drip.")
     (cautions plug-lead-off hot-parts aluminium-threads)
     (reuse "A seal once out is not used again.") (basis common-practice))
-  (repair (id replace-drive-gear) (name "renew the worn gears or sprocket") (minutes 90)
+  (repair (id replace-drive-gear) (name "renew the worn gears or sprocket") (minutes 65)
     (parts-cost 45) (parts "gear set, worm, key or sprocket" "gasket" "oil or grease")
     (tools "socket set" "puller" "torque wrench")
     (steps "Price it first: a gear set may cost more than the machine is worth."
       "Lead off. Open it; renew gears in pairs; wash every chip out; look at the bearings."
-      "Free play by hand, gasket new, right oil. Sprocket and chain go together.") (off plug-boot)
+      "Free play by hand, gasket new, right oil. Sprocket and chain go together.") (off plug-boot gear-head)
     (cautions plug-lead-off pinch-belts chain-edges aluminium-threads)
     (reuse "Gears that ran together are renewed together.") (basis common-practice))
   (repair (id replace-shear-pin) (name "fit shear pins") (minutes 10) (parts-cost 3)

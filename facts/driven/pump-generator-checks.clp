@@ -26,7 +26,7 @@
   (check (id suction-hose) (name "suction hose and joints") (system driven) (kind look)
     (engine running) (minutes 4) (ask "Is the suction side tight, from strainer to pump?")
     (results tight leaks-air) (labels "tight" "draws air")
-    (means "No air by this way." "Slow to prime, pulses, loses its water.") (anyway 0.05)
+    (means "No air by this way." "Slow to prime, pulses, loses its water.") (anyway 0.01)
     (tools "clean water or grease" "spare gaskets")
     (steps "Look at gaskets of the couplings, cracks, clamps; strainer at least 0.3 m under water."
       "Running: wet or grease each joint: the note or the flow changes at the leak.")
@@ -36,14 +36,14 @@
   (check (id pump-inlet-strainer) (name "pump inlet strainer") (system driven) (kind look)
     (engine stopped) (minutes 2) (ask "Is the inlet strainer or screen clear?")
     (results clear clogged) (labels "clear" "clogged")
-    (means "Water gets in." "Starves the pump: weak, rattling, hot.") (anyway 0.06) (tools "brush")
+    (means "Water gets in." "Starves the pump: weak, rattling, hot.") (anyway 0.03) (tools "brush")
     (steps "Shut the engine off, let pressure out; strainer or inlet screen out, rinse.")
     (cautions high-pressure-injection)
     (mistakes "Leaving the screen out: the next stone is in the valves.") (basis common-practice))
   (check (id impeller-look) (name "impeller and volute") (system driven) (kind look)
     (engine stopped) (minutes 20) (ask "Pump end open: how is the impeller?")
     (results sound worn-or-jammed) (labels "whole, turns free" "worn, loose or jammed")
-    (means "Not the impeller." "Weak or no water, or the engine is held fast.") (anyway 0.02)
+    (means "Not the impeller." "Weak or no water, or the engine is held fast.") (anyway 0.01)
     (needs water-pump-end) (tools "spanners" "new gasket")
     (steps "Lead off, drain; pump head off; look for stones, worn vanes, wear of the volute."
       "Turn by hand with the rope: shaft and impeller together.") (off plug-boot pump-head)
@@ -54,7 +54,7 @@
     (engine running) (minutes 2) (ask "Does water drip between pump and engine?")
     (results dry drips) (labels "dry" "drips or runs")
     (means "Shaft seal holds."
-      "Shaft seal worn, mostly from running dry; bearings and engine oil come next.") (anyway 0.02)
+      "Shaft seal worn, mostly from running dry; bearings and engine oil come next.") (anyway 0.01)
     (steps "Pump full and running: look with a torch from below at the gap behind the pump.")
     (cautions pump-never-dry moving-parts carbon-monoxide noise-hearing)
     (mistakes "Taking a wet hose joint for the seal.") (basis common-practice))
@@ -78,7 +78,7 @@
   (check (id nozzle-look) (name "nozzle") (system driven) (kind look) (engine stopped) (minutes 2)
     (ask "Is the nozzle clear, round and of the right size?") (results clear blocked-or-worn)
     (labels "clear and the right one" "blocked, worn or wrong")
-    (means "Not the nozzle." "Blocked: pulses and unloads. Worn: weak.") (anyway 0.06)
+    (means "Not the nozzle." "Blocked: pulses and unloads. Worn: weak.") (anyway 0.015)
     (needs pressure-pump-end) (tools "nozzle needle" "known good nozzle")
     (steps
       "Engine off, gun squeezed to let the pressure out, then nozzle off and look against light."
@@ -88,7 +88,7 @@
     (minutes 4) (ask "Gun shut and opened: does the unloader by-pass and come back at once?")
     (results works stuck) (labels "works" "stuck open or shut")
     (means "Pressure drops off and returns."
-      "Open: no pressure. Shut: it labours, stalls or bursts a hose.") (anyway 0.03)
+      "Open: no pressure. Shut: it labours, stalls or bursts a hose.") (anyway 0.015)
     (needs pressure-pump-end)
     (steps "Watch engine note and hose as the gun is shut for a few seconds, then opened."
       "No more than a minute shut: the pump heats its own water.")
@@ -98,7 +98,7 @@
     (engine stopped) (minutes 25)
     (ask "Valve caps out: do the valves seat, are springs and packings whole?")
     (results seat worn-or-dirty) (labels "clean and seated" "worn, stuck, dirt on a seat")
-    (means "Not the valves." "Pulsing and low pressure.") (anyway 0.03) (needs pressure-pump-end)
+    (means "Not the valves." "Pulsing and low pressure.") (anyway 0.01) (needs pressure-pump-end)
     (tools "socket" "pick" "new O-rings")
     (steps "Pressure let out, water off, lead off; caps out one at a time, keep the order."
       "Push each valve with a wooden stick: it must move and close tight.") (off plug-boot)
@@ -108,11 +108,12 @@
   (check (id water-supply-flow) (name "water supply") (system driven) (kind measure) (engine any)
     (minutes 4) (ask "How much does the supply hose give into a bucket?")
     (results enough too-little) (labels "enough" "too little")
-    (means "Supply is not the reason." "The pump starves, rattles and pulses.") (anyway 0.06)
+    (means "Supply is not the reason." "The pump starves, rattles and pulses.") (anyway 0.03)
     (quantity flow) (unit "L/min") (tolerance 1) (needs pressure-pump-end)
     (tools "bucket of known size" "watch")
-    (steps "Hose off the machine, tap full open, time the filling of the bucket."
+    (steps "Engine stopped, pressure let out at the gun. Hose off, tap full open, time the bucket."
       "It should give a third more than the pump's plate asks.")
+    (cautions high-pressure-injection)
     (mistakes "Measuring at another tap." "Forgetting a kinked hose or a small quick coupling.")
     (basis common-practice))
   (bands (id water-supply-any) (check water-supply-flow) (results too-little enough) (limits 10)
@@ -130,7 +131,7 @@
     (tools "multimeter rated for mains, insulated leads")
     (steps "Everything unplugged; meter on a.c.; probes in the outlet, fingers behind the guards."
       "Measure speed or frequency as well. Nothing but the outlet is touched.")
-    (cautions generator-shock generator-back-feed carbon-monoxide noise-hearing)
+    (cautions generator-shock generator-back-feed generator-outdoors carbon-monoxide noise-hearing)
     (mistakes "Measuring an inverter or distorted wave with a cheap meter."
       "Opening the end cover to measure: that is for a licensed electrician.")
     (also-called "volts" "outlet voltage") (basis common-practice))
@@ -150,7 +151,7 @@
     (tools "frequency meter, or multimeter with Hz" "or tachometer")
     (steps "Full speed, no load; then half load. Poles times rpm over 120 gives the frequency."
       "Two poles: 3000 rpm is 50 Hz, 3600 is 60 Hz; 2 to 4 % above that with no load is right.")
-    (cautions generator-shock carbon-monoxide noise-hearing)
+    (cautions generator-shock generator-outdoors carbon-monoxide noise-hearing)
     (mistakes "Reading an inverter's frequency as a sign of its engine speed: it is not."
       "Forgetting which of 50 and 60 Hz the plate says.") (also-called "hertz") (basis published)
     (source navedtra-14177) (place "p. 3-14"))
@@ -161,7 +162,7 @@
     (minutes 0.5) (ask "Are the breakers in and no safety outlet tripped?") (results in tripped)
     (labels "in" "tripped")
     (means "Output is not cut here." "Overload, a faulty appliance, or a breaker gone weak.")
-    (anyway 0.05) (needs generator-end)
+    (anyway 0.03) (needs generator-end)
     (steps "Unplug everything, press the breaker and any test-and-reset outlet home."
       "Plug in one thing at a time.") (cautions generator-shock generator-back-feed)
     (mistakes "Holding a breaker in." "Overlooking the reset button of a safety outlet.")
@@ -178,7 +179,7 @@
     (engine stopped) (minutes 12) (ask "How are brushes and slip rings?") (results good worn)
     (labels "long, free, rings bright" "short, stuck or burnt")
     (means "Field current can get in." "The field gets no current: no or low output.")
-    (anyway 0.02) (needs generator-end) (tools "screwdriver" "fine cloth" "insulated tools")
+    (anyway 0.01) (needs generator-end) (tools "screwdriver" "fine cloth" "insulated tools")
     (steps
       "Engine off, lead off, nothing plugged in; wait five minutes before the cover comes off."
       "Brush out: length against the maker's limit, free in the holder, ring clean."
@@ -196,14 +197,14 @@
     (steps
       "Only by the way given in the maker's book for this set, by a licensed electrician otherwise."
       "Everything unplugged; one short try; measure the outlet afterwards.")
-    (cautions generator-shock capacitor-charge carbon-monoxide)
+    (cautions generator-shock capacitor-charge generator-outdoors carbon-monoxide)
     (mistakes
       "Back-driving it from a tool or a battery by hearsay: shock, and the regulator is dead.")
     (basis common-practice))
   (check (id capacitor-test) (name "excitation capacitor") (system driven) (kind try)
     (engine stopped) (minutes 10) (ask "What does the electrician's meter say of the capacitor?")
     (results good bad) (labels "within its mark" "low, open or shorted")
-    (means "Not the capacitor." "No or low voltage at the right speed.") (anyway 0.02)
+    (means "Not the capacitor." "No or low voltage at the right speed.") (anyway 0.006)
     (needs generator-end) (tools "capacitance meter" "discharge resistor")
     (steps
       "For a licensed electrician: stopped, isolated, discharged by a resistor, then measured."
@@ -212,7 +213,7 @@
     (mistakes "Discharging it with a screwdriver."
       "Looking for it on a set with a regulator instead.") (basis common-practice))
   (check (id electrician-report) (name "electrician's finding") (system driven) (kind ask)
-    (engine any) (minutes 2)
+    (engine any) (minutes 45)
     (ask "What did the licensed electrician find on windings and regulator?")
     (results nothing-found regulator-or-capacitor winding)
     (labels "nothing wrong, or not asked yet" "regulator or capacitor bad"
@@ -227,7 +228,7 @@
   (check (id hydraulic-oil-level) (name "hydraulic oil level") (system driven) (kind look)
     (engine stopped) (minutes 2) (ask "Is the hydraulic oil at its mark, ram drawn in?")
     (results right low) (labels "at the mark, clear" "low or foaming")
-    (means "Oil is not the reason." "Slow, weak, jerky, whining.") (anyway 0.06)
+    (means "Oil is not the reason." "Slow, weak, jerky, whining.") (anyway 0.015)
     (needs hydraulic-end)
     (steps "Ram in, level ground, clean the cap first; look for foam and milkiness."
       "Look for the leak with cardboard, never with a hand.")
@@ -236,7 +237,7 @@
   (check (id pump-coupling-look) (name "coupling of engine and pump") (system driven) (kind look)
     (engine stopped) (minutes 6) (ask "Is the coupling between engine and hydraulic pump whole?")
     (results whole broken) (labels "whole" "spider gone or key out")
-    (means "The pump is driven." "The engine runs and the pump stands still.") (anyway 0.01)
+    (means "The pump is driven." "The engine runs and the pump stands still.") (anyway 0.003)
     (needs hydraulic-end) (tools "torch" "hex keys")
     (steps "Lead off; look through the window; turn the engine by its rope: both halves must turn.")
     (off plug-boot) (cautions plug-lead-off hydraulic-injection)

@@ -9,7 +9,7 @@
     (results clear carboned blocked)
     (labels "clear" "oily or thick carbon" "blocked, crushed or nested")
     (means "Gas gets out." "Narrowed; clean it." "It cannot breathe: no power, hot, may not start.")
-    (anyway 0.08 0.005)
+    (anyway 0.06 0.003)
     (off muffler)
     (tools "lamp")
     (steps
@@ -26,7 +26,7 @@
     (results clear carboned)
     (labels "clear mesh" "mesh clogged")
     (means "Gas gets out." "It will not rev; clean or renew the screen, never leave it out.")
-    (anyway 0.05)
+    (anyway 0.03)
     (needs spark-arrester)
     (steps
       "Cold. Screen out of the silencer outlet."
@@ -41,7 +41,7 @@
     (results clear carboned)
     (labels "clear" "narrowed by carbon")
     (means "Port is open." "Scrape it with the piston covering the port.")
-    (anyway 0.04)
+    (anyway 0.01)
     (off muffler)
     (tools "lamp")
     (steps
@@ -56,7 +56,7 @@
     (results no-change runs-better)
     (labels "no change" "revs and pulls clearly better")
     (means "The exhaust is not holding it back." "Silencer, screen or port is blocked behind it.")
-    (anyway 0.03)
+    (anyway 0.015)
     (steps
       "Outdoors, nothing that burns near. Slacken the silencer or take the screen out."
       "Start, a few seconds at speed, stop. Flame and noise: ears and hands clear."
@@ -93,7 +93,7 @@
       "It shakes and wears its flange."
       "Gasket blown or face warped."
       "New silencer.")
-    (anyway 0.03 0.02 0.02)
+    (anyway 0.015 0.01 0.01)
     (steps
       "Cold. Shake the silencer, try both bolts and their lock tabs."
       "Soot fan at the joint, rust holes underneath.")

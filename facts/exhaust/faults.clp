@@ -126,6 +126,8 @@
     (basis common-practice))
   (base-rate (fault exhaust-port-carboned) (class string-trimmer) (chance 0.02) (basis estimate))
   (base-rate (fault exhaust-port-carboned) (class blower) (chance 0.015) (basis estimate))
+  (base-rate (fault exhaust-port-carboned) (class hedge-trimmer) (chance 0.02) (basis estimate))
+  (base-rate (fault exhaust-port-carboned) (class chainsaw) (chance 0.012) (basis estimate))
   (leads (fault exhaust-port-carboned) (complaint weak) (chance even) (basis estimate))
   (leads (fault exhaust-port-carboned) (complaint no-full-speed)
     (chance sometimes) (basis estimate))

@@ -11,7 +11,7 @@
       "a bowlful or less, then a dribble" "nothing")
     (means "Tank to needle is clear: look at the jets."
       "Water or dirt in the bowl, and more upstream." "Needle sticking, or the feed is choked."
-      "Needle stuck shut, or no fuel gets here.") (anyway 0.05 0.03 0.01) (minutes 3)
+      "Needle stuck shut, or no fuel gets here.") (anyway 0.03 0.02 0.005) (minutes 3)
     (tools "screwdriver or spanner" "clear jar")
     (steps "Jar under the bowl, tap open."
       "Open the drain screw; no drain: slacken the bowl nut a turn."
@@ -27,7 +27,7 @@
     (labels "clean" "dirt, rust or water drops at the bottom" "varnish, white crust or pitting")
     (means "Bowl is not the source."
       "Dirt or water has come through: clean the jets and the tank too."
-      "Fuel dried here: the jets and needle will be gummed too.") (anyway 0.08 0.07) (minutes 3)
+      "Fuel dried here: the jets and needle will be gummed too.") (anyway 0.03 0.03) (minutes 3)
     (tools "spanner" "clear jar" "torch")
     (steps "Catch the fuel in a jar as the bowl comes off."
       "Keep the bowl level and look before tipping it out."
@@ -40,7 +40,7 @@
     (ask "How is the bowl gasket, and the washers of bowl nut and drain?")
     (results whole torn-or-swollen)
     (labels "whole, lies flat in its groove" "torn, swollen, shrunk or pinched")
-    (means "May go back if it did not leak before." "Will leak: it may not go back.") (anyway 0.05)
+    (means "May go back if it did not leak before." "Will leak: it may not go back.") (anyway 0.01)
     (minutes 1)
     (tools "torch")
     (steps "Lay it in its groove: it must fit without stretching or bulging."
@@ -71,7 +71,7 @@
     (results holds leaks)
     (labels "holds" "leaks or will not seal")
     (means "Needle and seat are good." "Needle, seat or the dirt between them lets fuel by.")
-    (anyway 0.03) (minutes 6)
+    (anyway 0.01) (minutes 6)
     (tools "hand pump with gauge" "clean hose")
     (steps "Carburettor upside down so that the float rests on the needle."
       "Pump to 2 or 3 psi at the inlet, no more: it should hold half a minute."
@@ -88,7 +88,7 @@
     (results drops sticks)
     (labels "drops, fuel runs with the tap open" "sticks, or fuel does not run")
     (means "Needle and float are free." "Needle gummed in its seat or the float hangs on its pin.")
-    (anyway 0.02) (minutes 2)
+    (anyway 0.008) (minutes 2)
     (tools "catch can")
     (steps "Bowl off, can under, tap open." "Let the float hang: fuel must run."
       "Lift it with a finger just touching: the flow must stop, and start again when let go.")
@@ -103,7 +103,7 @@
     (labels "right" "fuel level low (float height too big)"
       "fuel level high (float height too small)")
     (means "The level is right." "Bowl stands low: lean, worst at full load."
-      "Bowl stands high: rich, drips, floods.") (anyway 0.04 0.04) (minutes 4) (quantity length)
+      "Bowl stands high: rich, drips, floods.") (anyway 0.01 0.01) (minutes 4) (quantity length)
     (unit "mm") (tolerance 0.4)
     (tools "depth gauge or steel rule")
     (steps
@@ -124,7 +124,7 @@
     (ask "Taken out, does the float float, and is there fuel inside when shaken?")
     (results floats heavy-or-fuel-inside)
     (labels "light, floats level" "heavy, or fuel slops inside")
-    (means "Float is good." "It hangs low and holds the needle open: replace it.") (anyway 0.01)
+    (means "Float is good." "It hangs low and holds the needle open: replace it.") (anyway 0.004)
     (minutes 3)
     (tools "jar of clean fuel or warm water")
     (steps "Draw the pin, lift float and needle out together." "Shake at the ear."
@@ -141,7 +141,7 @@
     (results no-change starts-clear)
     (labels "no change" "clears its throat and runs")
     (means "Not flooding alone: go on." "It was flooded. If it keeps happening, find out why.")
-    (anyway 0.03) (minutes 8)
+    (anyway 0.015) (minutes 8)
     (tools "plug spanner" "rag" "dry spare plug")
     (steps "Switch off, tap shut. Plug out, lead earthed away from the hole."
       "Choke open, throttle wide: turn it over ten times, then let it air five minutes."

@@ -66,7 +66,7 @@
     (means "Nothing against the fuel." "Old petrol: drain it all and look at the jets."
       "Drain tank, line and bowl and find how it got in."
       "Two-stroke mix in a four-stroke: smoke and a fouled plug."
-      "Wrong fuel: will not vaporise cold.") (anyway 0.08 0.03 0.005 0.002) (minutes 2)
+      "Wrong fuel: will not vaporise cold.") (anyway 0.05 0.015 0.003 0.001) (minutes 2)
     (tools "clear jar" "clean fresh sample to compare")
     (steps "Draw the sample from the lowest point: bowl drain, line end or tank bottom."
       "Hold it to the light beside fresh petrol."
@@ -84,7 +84,7 @@
     (means "No water to see."
       "Free water, or the watery alcohol layer of separated ethanol petrol: drain everything."
       "Ethanol petrol at the edge of what it holds (E10: 3 tsp a US gallon); parts when cold.")
-    (anyway 0.01 0.01) (minutes 6)
+    (anyway 0.005 0.005) (minutes 6)
     (tools "clear jar with lid")
     (steps "Take the sample from the lowest drain, first run included."
       "Let it stand five minutes." "Tilt: water rolls as a bead or a line at the bottom."

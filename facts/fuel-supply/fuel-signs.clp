@@ -218,7 +218,7 @@
   (sign (fault straight-petrol-in-two-stroke) (check oil-spot-test) (result no-ring)
     (chance 0.9) (basis estimate))
   (sign (fault straight-petrol-in-two-stroke) (check piston-through-port) (result scored)
-    (chance 0.6) (basis estimate))
+    (chance 0.4) (basis estimate))
   (sign (fault straight-petrol-in-two-stroke) (check compression-feel) (result soft)
     (chance 0.35) (basis estimate))
   (sign (fault straight-petrol-in-two-stroke) (check compression-feel) (result none)

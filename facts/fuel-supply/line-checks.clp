@@ -66,7 +66,7 @@
     (labels "supple, clipped, no sharp bends" "split, hard, or slack on its pipe"
       "kinked, pinched, swollen or sucked flat")
     (means "Line is not the trouble." "Leaks standing, sucks air where there is a pump or a lift."
-      "Chokes the flow, worst at full throttle or when warm.") (anyway 0.05 0.02) (minutes 4)
+      "Chokes the flow, worst at full throttle or when warm.") (anyway 0.02 0.008) (minutes 4)
     (tools "torch" "mirror")
     (steps "Follow it from tank to carburettor."
       "Bend every part: cracks open on the outside of the bend and at the clips."
@@ -81,7 +81,7 @@
     (results clean clogged)
     (labels "clean, fuel passes" "dark, full of dirt or does not pass")
     (means "Filter is clear." "Chokes the flow: new filter, then find where the dirt comes from.")
-    (anyway 0.06) (minutes 4)
+    (anyway 0.02) (minutes 4)
     (tools "hose clamps" "catch can")
     (steps "Clamp both sides, take it out, tip it onto a white rag from the inlet end."
       "Compare the flow with and without it.")
@@ -95,7 +95,7 @@
     (results with-flow against-flow)
     (labels "arrow to the carburettor, or no arrow" "arrow to the tank")
     (means "Fitted right." "Fitted backwards: clogs early and sheds dirt into the carburettor.")
-    (anyway 0.01) (minutes 0.5)
+    (anyway 0.004) (minutes 0.5)
     (steps "Find the arrow or the IN and OUT marks."
       "No mark: the side with the wider cup is usually the inlet.")
     (cautions fuel-vapour)
@@ -142,7 +142,7 @@
     (results sound cracked-or-oily)
     (labels "tight, supple, dry" "split, slack, full of oil, or its gasket hole covered")
     (means "The pump gets its pulse."
-      "The pulse is lost: weak pump, and on a two-stroke an air leak too.") (anyway 0.03)
+      "The pulse is lost: weak pump, and on a two-stroke an air leak too.") (anyway 0.01)
     (minutes 5)
     (tools "hand vacuum pump" "torch")
     (steps "Pull it off at both ends, bend it, look for splits."

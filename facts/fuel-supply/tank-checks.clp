@@ -23,7 +23,7 @@
     (results clear blocked)
     (labels "air passes inwards" "shut, clogged or stuck")
     (means "The tank can breathe."
-      "The tank goes under vacuum as fuel is drawn and the flow stops.") (anyway 0.02) (minutes 4)
+      "The tank goes under vacuum as fuel is drawn and the flow stops.") (anyway 0.008) (minutes 4)
     (tools "clean hose" "hand vacuum pump")
     (steps "Take the cap off, or pull the vent hose or valve."
       "Draw air through it in the inward direction with a clean hose or hand pump."
@@ -40,7 +40,7 @@
     (labels "clean" "dirt, chaff, shreds or slime" "rust or scale")
     (means "Tank is not the source."
       "Dirt will go on reaching tap, filter and bowl until it is out."
-      "Steel tank rusting: cleaning the carburettor alone will not last.") (anyway 0.08 0.03)
+      "Steel tank rusting: cleaning the carburettor alone will not last.") (anyway 0.04 0.012)
     (minutes 4)
     (tools "torch" "suction pump or siphon with primer bulb")
     (steps "Draw the fuel down until the bottom shows."

@@ -98,8 +98,7 @@
     (is "Filled to the brim: no room to expand, fuel gets into the vent and out.")
     (comes-about "Filled into the neck, then stood in the sun or tilted.")
     (shows "Drips and smells after filling; may stop with a wet vent; clears as the level falls.")
-    (looks-like tank-leaking fuel-leak-where float-needle-leaking fuel-leak-where cap-vent-blocked
-      vent-look)
+    (looks-like tank-leaking fuel-level float-needle-leaking fuel-leak-where cap-vent-blocked vent-look)
     (repair lower-fuel-level)
     (proof "Level below the neck, vent dry: stand in the warm half an hour and run: no drip.")
     (basis common-practice))

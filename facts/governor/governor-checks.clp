@@ -10,7 +10,7 @@
       "spring in the wrong hole")
     (means "The linkage can do its work."
       "The governor cannot move the throttle freely: hunting or wrong speed."
-      "Speed and steadiness are off by the hole: small moves do much.") (anyway 0.02 0.01)
+      "Speed and steadiness are off by the hole: small moves do much.") (anyway 0.01 0.004)
     (needs governor-flyweight) (tools "torch" "the maker's picture of the linkage")
     (steps
       "Work arm and throttle by hand over the whole travel and let go: they must fall back alone."
@@ -25,7 +25,7 @@
     (results sound stretched-or-off)
     (labels "hooked, coils even" "stretched, bent or off its post")
     (means "The spring pulls as it should."
-      "It pulls too little or not at all: the engine stays slow.") (anyway 0.01)
+      "It pulls too little or not at all: the engine stays slow.") (anyway 0.005)
     (needs governor-flyweight)
     (steps "Lever to fast: the spring must tighten and pull the throttle open, engine stopped."
       "Compare the coils with a new one if there is doubt.") (cautions spring-tension-governor)
@@ -37,7 +37,7 @@
       "Throttle held wide open: is the governor shaft at the end of its turn, and the arm tight?")
     (results right slipped) (labels "at the end, and tight" "shaft turns on, or arm loose")
     (means "The static setting is right." "The arm has slipped: it governs too late or not at all.")
-    (anyway 0.01) (needs governor-flyweight) (tools "spanner" "screwdriver or pliers")
+    (anyway 0.004) (needs governor-flyweight) (tools "spanner" "screwdriver or pliers")
     (steps
       "Engine stopped: move the lever so that the throttle stands wide open and hold it there."
       "Turn the shaft end the way the open throttle turns it: there should be no travel left."
@@ -52,7 +52,7 @@
     (ask "At medium speed, does the governor resist when you open the throttle a little by hand?")
     (results pushes-back does-not) (labels "it pushes back" "no resistance")
     (means "Weights, cup and shaft inside are at work."
-      "Gear or weights inside have failed, or the arm is not on its shaft.") (anyway 0.01)
+      "Gear or weights inside have failed, or the arm is not on its shaft.") (anyway 0.005)
     (needs governor-flyweight)
     (steps "Start with one hand on the stop switch and the throttle arm held near idle."
       "Open it a very little with a finger and feel; let go before the speed climbs.")
@@ -147,13 +147,13 @@
     (note "A blower is always loaded by its fan; more than the book: intake or housing blocked.")
     (basis estimate))
   (bands (id top-speed-any) (check top-speed) (results low right high) (limits 2600 12500)
-    (unit "rpm") (note "Last resort: says little until you know the engine.") (basis estimate))
+    (unit "rpm") (note "Only for an engine of no known kind: anything from a pump to a saw.") (basis estimate))
   (check (id speed-screw-look) (name "speed limit screw") (system governor) (kind look)
     (engine stopped) (minutes 2)
     (ask "Is the governed-speed screw or tab still as the maker sealed or left it?")
     (results as-left moved) (labels "seal, paint or dust untouched" "turned or bent")
     (means "Nobody has altered the speed." "Somebody set the speed by ear: measure it.")
-    (anyway 0.05) (steps "Look for paint, a cap, rust or dust across the thread.")
+    (anyway 0.02) (steps "Look for paint, a cap, rust or dust across the thread.")
     (cautions overspeed) (mistakes "Turning it to see whether it moves.") (basis common-practice))
   (check (id speed-steady) (name "does the speed hold steady") (system governor) (kind listen)
     (engine running) (minutes 2) (ask "At full speed without load, is the speed steady?")
@@ -170,7 +170,7 @@
     (engine stopped) (minutes 2) (ask "Does the cable move the throttle from stop to stop?")
     (results full-travel short-or-stuck) (labels "from stop to stop" "short of a stop, or stuck")
     (means "Lever and cable do their part." "Full speed, idle, choke or stop may be out of reach.")
-    (anyway 0.03)
+    (anyway 0.015)
     (steps "Engine stopped: work the lever and watch the throttle and choke at the carburettor."
       "Wire frayed, sheath slipped out of its clamp, or outer kinked?")
     (mistakes "Looking at the lever instead of at the carburettor."
@@ -191,7 +191,7 @@
     (ask "With the wire off the coil and the switch at stop: is there a path to ground?")
     (results closes stays-open) (labels "closes to ground" "stays open")
     (means "The stop circuit works when the wire is on the coil."
-      "Wire broken, switch worn, or its ground bolt rusty.") (anyway 0.02)
+      "Wire broken, switch worn, or its ground bolt rusty.") (anyway 0.006)
     (tools "multimeter or lamp tester" "small screwdriver")
     (steps "Part the stop wire at its first joint; meter between wire and bare engine metal."
       "Work the switch: path at stop, none at run. Wiggle the wire.")

@@ -7,7 +7,7 @@
     (results right narrow wide) (labels "right" "too narrow or rubbing" "too wide")
     (means "Gap is not the trouble." "Legs touch when warm: rub marks, bent or loose coil."
       "Less voltage, most at pull speed: weak spark, hard to start.")
-    (anyway 0.04 0.08) (minutes 12) (tools "brass or plastic feeler gauges" "screwdriver")
+    (anyway 0.01 0.015) (minutes 12) (tools "brass or plastic feeler gauges" "screwdriver")
     (steps "Turn the magnets right under the coil legs." "Gauge both legs with a feeler."
       "Look for rub marks on magnets and legs; rock the flywheel for bearing play.")
     (off blower-housing) (engine stopped) (quantity length) (unit "mm") (tolerance 0.03)
@@ -24,7 +24,7 @@
     (results right low open-or-high) (labels "as it should" "too low" "open or too high")
     (means "Not proof that it is good: it can pass cold and fail hot." "Turns shorted."
       "Winding or lead broken.")
-    (anyway 0.04 0.06) (minutes 6) (tools "multimeter")
+    (anyway 0.02 0.03) (minutes 6) (tools "multimeter")
     (steps "Boot and stop wire off. Meter from lead end to bare lamination."
       "Bend the lead while reading." "Compare with the maker's figure or a sister engine.")
     (off blower-housing) (engine stopped) (quantity resistance) (unit "kohm") (tolerance 0.2)
@@ -58,7 +58,7 @@
     (labels "clean, tight, wires free" "rusty feet or loose bolts" "wire trapped or on wrong tab")
     (means "Mounting is not the trouble." "Poor ground or a wandering gap."
       "A pinched stop wire or a wrong connection grounds the primary.")
-    (anyway 0.05 0.005) (minutes 8) (tools "light" "screwdriver")
+    (anyway 0.03 0.003) (minutes 8) (tools "light" "screwdriver")
     (steps "Housing off; follow the stop wire from coil to where it leaves the shroud."
       "Look under the coil feet and between coil and post for a flattened wire."
       "Try the bolts; look for rust where feet meet posts and on the laminations.")
@@ -71,7 +71,7 @@
     (results whole sheared) (labels "lines up, key whole" "stepped, bruised or sheared")
     (means "Timing by the key is right."
       "Timing has moved: spark is there but at the wrong moment.")
-    (anyway 0.01) (minutes 15) (tools "socket" "strap wrench or flywheel holder" "light")
+    (anyway 0.003) (minutes 15) (tools "socket" "strap wrench or flywheel holder" "light")
     (steps "Hold the flywheel, take nut and washer off." "Look down the slot: one straight line?"
       "Any step at all: flywheel off, key out, look at it and both slots."
       "After a blade strike look at crankshaft and blade boss as well.")
@@ -85,7 +85,7 @@
     (ask "Does the magnet draw a screwdriver blade from about 19 mm?")
     (results strong weak) (labels "pulls strongly" "hardly pulls")
     (means "Magnets are good." "Magnets lost, cracked or come off: new flywheel.")
-    (anyway 0.01) (minutes 10) (tools "small screwdriver")
+    (anyway 0.004) (minutes 10) (tools "small screwdriver")
     (steps "Hold the blade loosely 19 mm (3/4 in) from each magnet pole."
       "It should be drawn in. Compare both poles; look for cracks and loose magnets.")
     (off blower-housing) (engine stopped) (cautions plug-lead-off damaged-flywheel)
@@ -96,7 +96,7 @@
     (ask "Do the points just open, or the marks line up, where the maker says?")
     (results right off) (labels "right" "early or late")
     (means "Timing is right." "Key, points gap or plate has moved it.")
-    (anyway 0.04) (minutes 20) (tools "timing light or continuity lamp" "piston stop or rule")
+    (anyway 0.01) (minutes 20) (tools "timing light or continuity lamp" "piston stop or rule")
     (steps "Find the marks, or the piston height the maker gives."
       "Points: lamp across them, turn slowly in running direction, note where it opens."
       "Compare. A step of a few degrees is enough for kickback or a flat engine.")
@@ -127,7 +127,7 @@
     (ask "Are the points clean, flat and dry?")
     (results clean pitted-or-oily) (labels "clean, flat, dry" "pitted, burnt, oily or corroded")
     (means "Faces can switch." "Poor contact: weak spark or none.")
-    (anyway 0.12) (minutes 8) (tools "light" "clean card")
+    (anyway 0.06) (minutes 8) (tools "light" "clean card")
     (steps "Open them with a finger; look at both faces." "Pull clean card through: oil? dirt?"
       "Oil: look at the crank seal or plunger behind. Pip on one face: condenser.")
     (off flywheel) (needs breaker-points) (engine stopped) (cautions plug-lead-off flywheel-puller)
@@ -139,7 +139,7 @@
     (ask "Does a known good condenser, clipped in, put it right (or does the meter condemn it)?")
     (results good bad) (labels "good" "bad or better with another")
     (means "Condenser is good." "Open, leaking or shorted condenser.")
-    (anyway 0.03) (minutes 10) (tools "capacitance meter" "known good condenser")
+    (anyway 0.01) (minutes 10) (tools "capacitance meter" "known good condenser")
     (steps "Wire off the old one; clip in the good one between points wire and ground."
       "Spin: spark strong now, points no longer flash?"
       "Or meter it: about 0.15 to 0.30 microfarad and no leak.")
@@ -156,7 +156,7 @@
     (results open leaks-to-ground) (labels "open (no reading)" "reads to ground")
     (means "Stop circuit lets the coil fire."
       "Switch, wire, interlock or oil cut-out grounds the coil. Unplug one after the other.")
-    (anyway 0.03) (minutes 8) (tools "multimeter")
+    (anyway 0.008) (minutes 8) (tools "multimeter")
     (steps "Pull the stop wire off the coil and meter from the wire to bare engine metal."
       "Switch at run, bar held, seat pressed, brake on: it should read open."
       "Wriggle the loom; unplug switch, interlocks and oil unit in turn to find which."
@@ -174,7 +174,7 @@
     (ask "Is the stop wire sound all the way, clear of hot, sharp and moving parts?")
     (results sound chafed) (labels "sound" "chafed, burnt or bare")
     (means "Nothing to be seen." "Bare copper meets metal, always or with the shake.")
-    (anyway 0.03) (minutes 8) (tools "light")
+    (anyway 0.01) (minutes 8) (tools "light")
     (steps "Follow it by hand: under the shroud, over the muffler side, up the handle."
       "Look hardest at clips, fold points, and where a cover clamps it.")
     (engine stopped) (cautions plug-lead-off hot-parts)
@@ -185,7 +185,7 @@
     (ask "Unplugged and worked by hand, does each interlock switch change over as it should?")
     (results closed-as-should faulty) (labels "all change over" "one does not")
     (means "Switches are good; look at wire and plugs." "That switch or its striker is bad.")
-    (anyway 0.03) (minutes 12) (tools "multimeter" "wiring diagram")
+    (anyway 0.01) (minutes 12) (tools "multimeter" "wiring diagram")
     (steps "Engine stopped, key out. Unplug one switch at a time."
       "Meter across it; work bar, seat or brake by hand and watch it change."
       "See that the striker really presses the plunger home."
@@ -199,7 +199,7 @@
     (ask "Tool out, brake on: does pressing, shifting or wriggling at the seat cut it or cure it?")
     (results no-change cuts-or-cures) (labels "no change" "cuts out, or comes right")
     (means "Not the seat switch." "Seat switch, its plug or its striker is on the edge.")
-    (anyway 0.04) (minutes 4)
+    (anyway 0.015) (minutes 4)
     (steps "Sit as the driver does, brake on, tool and drive out, machine outdoors."
       "Lean left, right, back; press the pad by hand; wriggle the plug under it."
       "Will not crank: hold the key while a helper presses the pad.")
@@ -213,7 +213,7 @@
     (results no-change spark-back) (labels "no change" "spark is back")
     (means "Oil cut-out is not the trouble."
       "Float switch or its module grounds the coil with enough oil in.")
-    (anyway 0.02) (minutes 6) (tools "fixed-gap spark tester")
+    (anyway 0.006) (minutes 6) (tools "fixed-gap spark tester")
     (steps "Level ground, oil to the mark: first thing." "Unplug the wire to the oil unit."
       "Spark test again. Plug it back when done.")
     (needs oil-cutout) (engine cranking)
@@ -226,7 +226,7 @@
     (ask "Key on, what voltage is on the ignition feed wire?")
     (results fed not-fed) (labels "battery voltage" "low or none")
     (means "Feed is there: look at coil and trigger." "Fuse, switch or wire: find where it ends.")
-    (anyway 0.03) (minutes 6) (tools "multimeter" "wiring diagram")
+    (anyway 0.01) (minutes 6) (tools "multimeter" "wiring diagram")
     (steps "Key on, engine stopped. Meter from feed wire at the coil to engine metal."
       "Read again while cranking: it must not vanish." "None: work back to switch and fuse.")
     (needs battery-ignition) (engine stopped) (quantity voltage) (unit "V") (tolerance 0.1)

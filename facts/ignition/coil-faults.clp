@@ -74,7 +74,7 @@
     (is "The flywheel has moved on the shaft, so the spark comes at the wrong moment.")
     (comes-about "Blade or tool hit something solid, nut not tight, jammed tool.")
     (shows "Kicks back, spits, pops or will not fire, with good spark, fuel and compression.")
-    (looks-like plug-wet-flooded flywheel-key-look timing-gear-slipped flywheel-key-look
+    (looks-like engine-flooded flywheel-key-look timing-gear-slipped flywheel-key-look
       points-gap-wrong flywheel-key-look)
     (repair renew-flywheel-key)
     (proof "Five starts without kickback, full speed reached, loaded five minutes.")

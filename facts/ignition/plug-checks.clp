@@ -15,7 +15,7 @@
       "Fuel comes but is not lit: flooded, or no spark."
       "Oil past rings, guides or breather; on a two-stroke too much oil in the mix."
       "No spark at the gap whatever the coil gives.")
-    (anyway 0.12 0.08 0.02 0.06 0.02 0.005) (minutes 3)
+    (anyway 0.08 0.05 0.015 0.04 0.01 0.003) (minutes 3)
     (tools "plug socket" "good light" "magnifier")
     (steps "Read it straight after the trouble shows, not after ten more pulls."
       "Brush dirt away from the seat before it comes out."
@@ -30,7 +30,7 @@
     (results right narrow wide) (labels "right" "too narrow" "too wide")
     (means "Gap is not the trouble." "Thin short spark: misses at idle and when cold."
       "Needs more voltage: hard start, misses when loaded or warm.")
-    (anyway 0.06 0.15) (minutes 3) (tools "wire gauge" "plug socket" "gap bender")
+    (anyway 0.015 0.03) (minutes 3) (tools "wire gauge" "plug socket" "gap bender")
     (steps "Plug out, tip wiped." "Slide the wires through: one drags, the next will not go."
       "Measure at two places; a worn centre electrode fools a flat feeler.")
     (off plug) (engine stopped) (quantity length) (unit "mm") (tolerance 0.04)
@@ -46,7 +46,7 @@
   (bands (id plug-gap-two-stroke) (check plug-gap) (needs two-stroke)
     (results narrow right wide) (limits 0.48 0.85) (unit "mm")
     (note "0.5 to 0.8 mm is usual on two-strokes.") (basis common-practice))
-  (bands (id plug-gap-points) (check plug-gap) (needs breaker-points)
+  (bands (id plug-gap-points) (check plug-gap) (needs four-stroke breaker-points)
     (results narrow right wide) (limits 0.46 0.85) (unit "mm")
     (note "Old points magnetos are printed from 0.020 to 0.030 in (0.51 to 0.76 mm).")
     (basis common-practice))
@@ -55,7 +55,7 @@
     (results right wrong) (labels "right kind" "wrong kind")
     (means "Kind is not the trouble."
       "Wrong heat fouls or burns; wrong reach hits the piston or leaves threads bare.")
-    (anyway 0.06) (minutes 4) (tools "parts list" "steel rule")
+    (anyway 0.04) (minutes 4) (tools "parts list" "steel rule")
     (steps "Read the number on the plug; compare with the maker's list, not the old plug."
       "Lay the reach against the hole depth; look for coked or shiny threads."
       "Flat seat with gasket, or taper without: see that the head matches.")
@@ -66,7 +66,7 @@
     (ask "Is the plug tight, with no hiss or oil bubbles round it?")
     (results tight loose) (labels "tight" "loose, hissing or thread gone")
     (means "Seals." "Leaks and overheats; the thread may be on its way out.")
-    (anyway 0.015) (minutes 2) (tools "plug socket" "torque wrench")
+    (anyway 0.006) (minutes 2) (tools "plug socket" "torque wrench")
     (steps "Cold engine, lead off: feel with the socket whether it moves under light hand."
       "Drop of oil round the seat, turn the engine over: bubbles mean a leak."
       "Out and look: seat gasket flat, thread in head clean.")
@@ -78,7 +78,7 @@
     (results sound loose-or-cracked) (labels "sound" "loose, cracked, chafed or burnt")
     (means "Nothing to be seen; leaks can still show in the dark."
       "Spark is lost on the way or the clip does not touch the plug.")
-    (anyway 0.05) (minutes 3) (tools "light")
+    (anyway 0.015) (minutes 3) (tools "light")
     (steps "Twist the boot off; look inside for the spring or clip and a green or burnt end."
       "Bend the lead along its length; look where it passes the shroud and the cylinder."
       "Push it back: it must snap or grip.")
@@ -91,7 +91,7 @@
     (ask "What does the resistor boot measure from end to end?")
     (results right open-or-high) (labels "right" "open or far too high")
     (means "Boot passes the spark." "Resistor burnt out: weak spark or none, misses hot.")
-    (anyway 0.03) (minutes 4) (tools "multimeter")
+    (anyway 0.01) (minutes 4) (tools "multimeter")
     (steps "Unscrew or pull the boot off the lead." "Meter from lead screw to plug clip."
       "Press and wriggle while reading.")
     (off plug-boot) (needs resistor-plug) (engine stopped)

@@ -18,19 +18,6 @@
     (cautions plug-lead-off hot-parts aluminium-threads)
     (reuse "A sound sooty plug may be cleaned and regapped; sand-blasted grit ruins bores.")
     (basis published) (source lsu-plug-torque) (place "table: 14 mm gasket and taper seat"))
-  (repair (id clear-flooded-cylinder)
-    (name "clear and dry a flooded cylinder") (minutes 15) (parts-cost 0)
-    (consumables "clean rag")
-    (tools "plug socket")
-    (steps "Switch off, fuel tap shut, plug out, lead grounded away from the hole."
-      "Choke and throttle open, pull ten times with the hole turned away from anyone."
-      "Let it air some minutes; wipe up fuel. Dry or renew the plug."
-      "Look whether the oil smells of fuel: then change it."
-      "Start with choke open. Floods again without choke: look at the carburettor.")
-    (off plug)
-    (cautions plug-lead-off no-spark-near-fuel fuel-vapour spark-test-grounded eye-protection)
-    (reuse "Plug may go back dry if it is not cracked or sooty.")
-    (basis common-practice))
   (repair (id clean-oiled-plug)
     (name "new plug and clear the oil") (minutes 20) (parts-cost 6)
     (parts "plug of the listed kind")

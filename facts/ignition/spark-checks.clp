@@ -59,7 +59,7 @@
     (results no-change now-good) (labels "no change" "spark is there now")
     (means "The shield is not taking the spark."
       "Spark tracks through the boot to the grounded shield: boot, not coil.")
-    (anyway 0.02) (minutes 4) (tools "fixed-gap spark tester" "insulated pliers")
+    (anyway 0.006) (minutes 4) (tools "fixed-gap spark tester" "insulated pliers")
     (steps "Slide or unclip the metal shield off the boot and bend nothing."
       "Repeat the spark test with the bare boot."
       "Look for a burnt pinhole or grey track in the rubber where the shield sat.")
@@ -74,7 +74,7 @@
     (results good-hot gone-hot) (labels "still jumps hot" "gone or weak when hot")
     (means "Spark is there: look at fuel vapour, valves, compression when hot."
       "Ignition fails with heat: coil or module, condenser, a lead or a hot switch.")
-    (anyway 0.02) (minutes 25) (tools "fixed-gap spark tester")
+    (anyway 0.012) (minutes 25) (tools "fixed-gap spark tester")
     (steps "Have the tester clipped on and ready before the engine is warmed."
       "Run it under load until it dies by itself; do not stop it."
       "Change the lead over to the tester at once and spin it."
@@ -91,10 +91,10 @@
     (means "Spark goes on while the engine dies: fuel, air or the plug itself."
       "Flash goes first: coil, lead, stop circuit or a switch lets go.")
     (anyway 0.03) (minutes 8) (tools "in-line spark tester")
-    (steps "Fit the tester between plug and lead; shade it so the flash can be seen."
+    (steps "Engine stopped: tester between plug and boot, both pushed home, shaded from the light."
       "Run until the fault shows and watch the flash, not the engine."
       "Wriggle the stop wire, press the seat and bar while it runs.")
-    (off plug-boot) (engine running)
+    (engine running)
     (cautions ignition-voltage hot-parts moving-parts carbon-monoxide)
     (mistakes "A flash says current flows; it does not say that the plug fires under pressure."
       "Looking after the engine has slowed: every magneto stops then.")
@@ -115,7 +115,7 @@
     (ask "Does it run right after plug top, boot, lead and switches are dried?")
     (results no-change runs-when-dry) (labels "no change" "right again when dry")
     (means "Not damp." "Water bridged the insulation; dirt or a crack lets it.")
-    (anyway 0.02) (minutes 15) (tools "dry cloth" "low-pressure air")
+    (anyway 0.01) (minutes 15) (tools "dry cloth" "low-pressure air")
     (steps "Lead off; wipe plug porcelain and the inside of the boot dry and clean."
       "Blow out boot, coil and switch plugs gently; let it stand in the warm."
       "Try again with nothing else changed.")

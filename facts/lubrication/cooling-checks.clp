@@ -9,7 +9,7 @@
     (results clean clogged)
     (labels "clean" "packed with grass, dust or a nest")
     (means "Air gets through." "It overheats, first at the exhaust side.")
-    (anyway 0.05)
+    (anyway 0.025)
     (off blower-housing)
     (tools "lamp")
     (steps
@@ -25,7 +25,7 @@
     (results whole blades-broken)
     (labels "all there" "blades broken or missing")
     (means "Fan is good." "Hot and out of balance: the flywheel is scrap.")
-    (anyway 0.01)
+    (anyway 0.003)
     (off blower-housing)
     (steps
       "Housing off. Turn the flywheel a full turn, count the blades."
@@ -39,7 +39,7 @@
     (results fitted missing-or-loose)
     (labels "all fitted and tight" "missing, loose or melted")
     (means "The air goes where it should." "The air takes the short way: hot cylinder.")
-    (anyway 0.03)
+    (anyway 0.015)
     (steps
       "Look behind and under the cylinder for the small baffles."
       "Compare with the parts picture.")

@@ -13,7 +13,7 @@
       "Top up; find where it went."
       "It may have run dry: turn it by hand before anything."
       "Overfilled, or fuel has run in: smell it.")
-    (anyway 0.03 0.003 0.02)
+    (anyway 0.015 0.001 0.01)
     (needs four-stroke)
     (steps
       "Level ground, engine stopped some minutes."
@@ -37,7 +37,7 @@
       "Water in it."
       "Fuel has run in past needle and rings."
       "Metal: something is wearing fast.")
-    (anyway 0.1 0.01 0.02 0.005)
+    (anyway 0.1 0.004 0.01 0.003)
     (needs four-stroke)
     (steps
       "A drop on white paper, look and smell."
@@ -104,7 +104,7 @@
       "Crank seal."
       "Plug, washer or cap."
       "Breather, overfill, or blow-by.")
-    (anyway 0.05 0.03 0.05 0.04)
+    (anyway 0.03 0.02 0.03 0.02)
     (needs four-stroke)
     (steps
       "Wash and dry it, chalk or paper round the joints, run ten minutes."
@@ -146,7 +146,7 @@
     (results works stuck)
     (labels "one way only" "both ways, or blocked")
     (means "Breather is good." "Crankcase pressure: leaks, oil in the air filter, smoke.")
-    (anyway 0.03)
+    (anyway 0.01)
     (needs four-stroke)
     (off breather-cover)
     (steps

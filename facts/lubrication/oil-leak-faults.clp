@@ -37,7 +37,7 @@
     (shows "Oil along the seam, dirt sticks to it.")
     (looks-like crank-seal-oil-leak oil-leak-where drain-or-filler-leak oil-leak-where)
     (repair reseal-crankcase)
-    (proof "Washed, ten minutes full load, left overnight on paper: dry.")
+    (proof "Washed and filled to the mark, run hot; next day joint dry and level unchanged.")
     (basis common-practice))
   (leads (fault sump-joint-leak) (complaint leaks-oil) (chance usually) (basis estimate))
   (leads (fault sump-joint-leak) (complaint uses-oil) (chance sometimes) (basis estimate))

@@ -194,7 +194,7 @@
     (ask "Off the engine and clamped: does the starter spin hard on a known good battery?")
     (results spins weak-or-dead) (labels "spins hard" "weak, noisy or dead")
     (means "Starter motor is good." "Brushes, commutator, bushes or magnets.")
-    (anyway 0.03) (minutes 20) (tools "known good battery" "jump leads" "vice")
+    (anyway 0.01) (minutes 20) (tools "known good battery" "jump leads" "vice")
     (steps "Battery minus off first. Starter off, clamped in soft jaws."
       "Minus to the body, plus to the stud for a second or two; last contact away from it."
       "A small 12 V one should draw a few amperes and run up over 1000 rpm.")

@@ -52,7 +52,7 @@
     (means "Engine turns; if the rope was stiff the starter is the trouble."
       "Brake, tool or engine holds it, not the starter."
       "Pawls, their springs or the cup are worn, dry or broken.")
-    (anyway 0.01 0.01) (minutes 8) (tools "screwdriver or socket" "gloves")
+    (anyway 0.005 0.005) (minutes 8) (tools "screwdriver or socket" "gloves")
     (steps "Lead off the plug. Starter housing off."
       "Turn the flywheel by its rim, in running direction, through compression."
       "Pull the rope with the starter in the hand: pawls must come out and go back."
@@ -69,7 +69,7 @@
     (results clear drags) (labels "clear, contact open" "pad drags or contact stays shut")
     (means "Brake is off when it should be."
       "Cable stretched or bracket bent: hard to pull, slow, maybe no spark as well.")
-    (anyway 0.02) (minutes 8) (tools "light" "screwdriver")
+    (anyway 0.008) (minutes 8) (tools "light" "screwdriver")
     (steps "Housing off. A helper squeezes the bar home."
       "Look for daylight between pad and flywheel, and at the little stop contact."
       "Let go: the pad must come back hard.")

@@ -5,7 +5,7 @@
   (check (id stop-switch-position) (name "stop switch position") (system use) (kind look)
     (engine any) (minutes 0.5) (ask "Is the stop switch in run?") (results run off)
     (labels "in run" "in stop") (means "Look elsewhere." "That alone keeps it from sparking.")
-    (anyway 0.02)
+    (anyway 0.01)
     (steps "Look at the switch and work it once to and fro: it should click into run."
       "On some machines stop is at the end of the throttle or choke lever.")
     (mistakes "Reading I and O the wrong way round." "Overlooking a second switch or key.")
@@ -13,7 +13,7 @@
   (check (id fuel-tap-position) (name "fuel tap position") (system use) (kind look) (engine any)
     (minutes 0.5) (ask "Is the fuel tap open?") (results open shut) (labels "open" "shut")
     (means "Fuel can run, if the tap itself is clear." "It runs on the bowl and then dies.")
-    (anyway 0.02) (needs fuel-tap)
+    (anyway 0.01) (needs fuel-tap)
     (steps "Follow the lever to its stop in the open direction."
       "A lever along the pipe is usually open; see the marks.")
     (mistakes "Taking reserve or a half-way lever for open.") (basis common-practice))
@@ -36,7 +36,7 @@
   (check (id load-engaged) (name "is the load engaged") (system use) (kind look) (engine any)
     (minutes 0.5) (ask "Is the tool, drive or pump engaged or under pressure while it is started?")
     (results free engaged) (labels "free" "engaged")
-    (means "The engine turns only itself." "The starter drags the load with it.") (anyway 0.03)
+    (means "The engine turns only itself." "The starter drags the load with it.") (anyway 0.015)
     (steps
       "Blade, drive and auger levers out, pump gun squeezed, nothing plugged into a generator.")
     (cautions stand-clear-tool moving-parts)
@@ -48,7 +48,7 @@
     (ask "Bar held, seat occupied, brake on, drive out: all as the machine wants?")
     (results made not-made) (labels "all made" "one is not made")
     (means "The operator has done his part; a switch may still be bad."
-      "It will not spark or not crank as long as this is so.") (anyway 0.02)
+      "It will not spark or not crank as long as this is so.") (anyway 0.012)
     (steps "Go through bar, seat, brake, drive lever and key in turn."
       "A cable to the bar that has stretched counts as not made.")
     (cautions interlock-never-bypass) (mistakes "Tying a bar or bridging a switch to try it.")

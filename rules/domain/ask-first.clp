@@ -307,6 +307,27 @@
   (assert (ask-first (check drive-turns-by-hand) (fault piston-seized)))
   (assert (ask-first (check drive-turns-by-hand) (fault con-rod-broken))))
 
+(defrule ask-plug-hole-before-locked-is-seized
+  "[common-practice] Still locked with the starter off: plug out and turn it once. Fuel or oil on
+   the piston locks it just as hard and costs nothing."
+  (logical
+    (finding (check recoil-off-turn) (result still-locked) (sure ?s1&:(> ?s1 0.4)))
+    (not (finding (check plug-hole-thrown)))
+    (not (finding (check piston-through-port) (result scored))))
+  =>
+  (assert (ask-first (check plug-hole-thrown) (fault piston-seized))))
+
+(defrule ask-impeller-before-seizure
+  "[common-practice] Pump and engine share the shaft: a stone or frost in the volute locks both.
+   Open the pump before the engine is called seized."
+  (logical
+    (has (feature water-pump-end))
+    (or (finding (check rope-pull-feel) (result locked) (sure ?s1&:(> ?s1 0.4)))
+        (finding (check recoil-off-turn) (result still-locked) (sure ?s1&:(> ?s1 0.4))))
+    (not (finding (check impeller-look))))
+  =>
+  (assert (ask-first (check impeller-look) (fault piston-seized))))
+
 (defrule ask-starter-off-before-seizure
   "[common-practice] The rope is locked: take the starter off and turn the flywheel before the
    engine is called seized."

@@ -45,6 +45,16 @@
   (assert (speaks (fault hydraulic-lock) (decibans 6)))
   (assert (speaks (fault piston-seized) (decibans -5))))
 
+(defrule speaks-locked-by-the-impeller
+  "[common-practice] Locked, and the impeller found held: the pump holds the engine. Free it and
+   pull again before the engine is blamed."
+  (logical
+    (finding (check impeller-look) (result worn-or-jammed) (sure ?s1&:(> ?s1 0.4)))
+    (finding (check rope-pull-feel) (result locked|hard) (sure ?s2&:(> ?s2 0.4))))
+  =>
+  (assert (speaks (fault impeller-worn-or-jammed) (decibans 6)))
+  (assert (speaks (fault piston-seized) (decibans -6))))
+
 (defrule speaks-bang-and-no-feel
   "[common-practice] It went with a bang, and now turns over without any feel: the rod has let
    go."
@@ -282,3 +292,31 @@
   =>
   (assert (speaks (fault coil-fails-hot) (decibans -4)))
   (assert (speaks (fault stop-wire-chafed) (decibans -3))))
+
+(defrule speaks-run-dry-and-broken
+  "[common-practice] No oil on the stick and the damage that goes with it: it was run dry, and
+   that is what broke it."
+  (logical
+    (finding (check oil-level) (result none) (sure ?s1&:(> ?s1 0.4)))
+    (exists
+      (or (finding (check piston-moves) (result does-not-move))
+          (finding (check how-it-stopped) (result bang-or-crunch))
+          (finding (check bore-look) (result scored))
+          (finding (check crank-end-play-or-rod-knock) (result play|rod-knock))
+          (finding (check recoil-off-turn) (result still-locked)))))
+  =>
+  (assert (speaks (fault no-oil) (decibans 5))))
+
+(defrule speaks-coil-is-left
+  "[common-practice] No spark with the stop wire off, and plug, gap and magnets passed: what is
+   left is the coil."
+  (logical
+    (finding (check spark-test) (result none) (sure ?s1&:(> ?s1 0.4)))
+    (finding (check spark-with-kill-lead-off) (result no-change) (sure ?s2&:(> ?s2 0.4)))
+    (exists
+      (or (finding (check spark-with-new-plug) (result no-change))
+          (finding (check flywheel-magnet-pull) (result strong))))
+    (finding (check coil-air-gap) (result right) (sure ?s3&:(> ?s3 0.4)))
+    (has (feature solid-state)))
+  =>
+  (assert (speaks (fault coil-dead) (decibans 4))))

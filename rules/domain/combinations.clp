@@ -273,7 +273,7 @@
     (finding (check water-in-sample) (result water|cloudy) (sure ?s1&:(> ?s1 0.4)))
     (has (feature float-bowl)))
   =>
-  (assert (speaks (fault bowl-water-or-sediment) (decibans 6))))
+  (assert (speaks (fault bowl-water-or-sediment) (decibans 2))))
 
 (defrule speaks-rust-goes-to-bowl
   "[common-practice] Rust in the tank gets past every filter in time: expect it in bowl and jet."
@@ -281,8 +281,8 @@
     (finding (check tank-inside) (result rust) (sure ?s1&:(> ?s1 0.4)))
     (has (feature float-bowl)))
   =>
-  (assert (speaks (fault bowl-water-or-sediment) (decibans 4)))
-  (assert (speaks (fault main-jet-blocked) (decibans 3))))
+  (assert (speaks (fault bowl-water-or-sediment) (decibans 2)))
+  (assert (speaks (fault main-jet-blocked) (decibans 2))))
 
 (defrule speaks-dirt-goes-downstream
   "[common-practice] Dirt in the tank: filter, tap and needle below it have had their share."

@@ -151,7 +151,16 @@
   "[common-practice] Seized: a free-up by luck does not last. Let the owner decide between a
    cylinder and another machine."
   (logical
-    (belief (fault piston-seized) (chance ?p1&:(> ?p1 0.6))))
+    (belief (fault piston-seized) (chance ?p1&:(> ?p1 0.6)))
+    (not (finding (check drive-turns-by-hand) (result jammed)))
+    (not (finding (check impeller-look) (result worn-or-jammed)))
+    (exists
+      (or (finding (check recoil-off-turn) (result still-locked))
+          (finding (check crank-turn-by-hand) (result locked|tight))))
+    (exists
+      (or (finding (check piston-through-port|bore-look) (result scored))
+          (finding (check oil-level) (result none))
+          (finding (check plug-hole-thrown) (result dry)))))
   =>
   (assert (hand-over (to scrap-decision))))
 
@@ -196,7 +205,7 @@
 
 (defrule hand-governor-inside
   "[common-practice] Linkage and arm are right and it still overspeeds: the governor inside has
-   failed. It is not run again before it has been opened, by one who has the maker's figures."
+   failed. Not run again until one with the maker's figures has opened it."
   (logical
     (finding (check top-speed) (result high) (sure ?s1&:(> ?s1 0.6)))
     (finding (check governor-linkage-look) (result right) (sure ?s2&:(> ?s2 0.4)))
@@ -236,3 +245,25 @@
     (finding (check oil-grade-asked) (result right) (sure ?s3&:(> ?s3 0.4))))
   =>
   (assert (hand-over (to makers-workshop))))
+
+(defrule hand-gas-side
+  "[common-practice] It runs on gas and it sparks: bottle, hose, regulator and mixer are work for a
+   licensed gas fitter, not for the bench."
+  (logical
+    (has (feature gas-fuel))
+    (finding (check spark-test) (result jumps) (sure ?s1&:(> ?s1 0.4)))
+    (exists (complained (complaint no-start-cold|hard-start-cold|no-start-hot|starts-then-dies
+      |runs-on-choke-only|hunts|weak|bogs|no-full-speed|dies-under-load|smoke-black))))
+  =>
+  (assert (hand-over (to licensed-gas-fitter)))
+  (assert (warn (caution gaseous-fuel))))
+
+(defrule hand-gas-leak
+  "[common-practice] A smell of gas: bottle shut, doors open, nothing switched, and the licensed
+   gas fitter called."
+  (logical
+    (has (feature gas-fuel))
+    (complained (complaint leaks-fuel)))
+  =>
+  (assert (hand-over (to licensed-gas-fitter)))
+  (assert (warn (caution gaseous-fuel))))

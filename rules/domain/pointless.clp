@@ -257,3 +257,57 @@
   (assert (pointless (check coil-air-gap)))
   (assert (pointless (check flywheel-magnet-pull)))
   (assert (pointless (check spark-with-new-plug))))
+
+(defrule pointless-fuel-when-only-the-tool-fails
+  "[common-practice] The owner blames only the starter, the charging or the driven end, and the
+   engine runs up as it should: leave its fuel alone."
+  (logical
+    (exists (complained (complaint starter-clicks|starter-spins|not-charging|pulls-free|drive-slips
+      |cuts-badly|pump-weak|no-output)))
+    (not (complained (complaint ~starter-clicks&~starter-spins&~not-charging&~pulls-free
+      &~drive-slips&~cuts-badly&~pump-weak&~no-output)))
+    (not (finding (check top-speed|output-frequency) (result low)))
+    (not (finding (check speed-steady) (result hunts)))
+    (not (finding (check runs-at-all) (result no-fire|fires-then-dies)))
+    (not (finding (check when-it-dies) (result ~keeps-running))))
+  =>
+  (assert (pointless (check fuel-age)))
+  (assert (pointless (check fuel-look-and-smell)))
+  (assert (pointless (check water-in-sample)))
+  (assert (pointless (check fresh-fuel-trial)))
+  (assert (pointless (check cap-loosened)))
+  (assert (pointless (check bowl-drain-flow)))
+  (assert (pointless (check choked-starts-tried)))
+  (assert (pointless (check choke-effect))))
+
+(defrule pointless-fuel-not-in-question
+  "[common-practice] What the owner complains of does not come from old or dirty petrol: its age
+   can be left alone."
+  (logical
+    (exists (complained (complaint races|will-not-stop|will-not-turn|pulls-hard|vibrates|noisy
+      |leaks-oil|uses-oil|smoke-blue|creeps-at-idle)))
+    (not (complained (complaint ~races&~will-not-stop&~will-not-turn&~pulls-hard&~vibrates&~noisy
+      &~leaks-oil&~uses-oil&~smoke-blue&~creeps-at-idle)))
+    (not (finding (check runs-at-all) (result no-fire|fires-then-dies)))
+    (not (finding (check when-it-dies) (result ~keeps-running))))
+  =>
+  (assert (pointless (check fuel-age)))
+  (assert (pointless (check water-in-sample)))
+  (assert (pointless (check fresh-fuel-trial)))
+  (assert (pointless (check cap-loosened))))
+
+(defrule pointless-starter-when-it-runs
+  "[common-practice] It is started and complained of as it runs: starter and battery are not in
+   question."
+  (logical
+    (exists (complained (complaint ~not-charging) (runs yes)))
+    (not (complained (runs no|dies|unknown)))
+    (not (complained (complaint not-charging|hard-start-cold|wrong-frequency|no-output))))
+  =>
+  (assert (pointless (check starter-sound)))
+  (assert (pointless (check battery-rest-voltage)))
+  (assert (pointless (check battery-crank-voltage)))
+  (assert (pointless (check cranking-speed)))
+  (assert (pointless (check starter-cable-drop)))
+  (assert (pointless (check ground-side-drop)))
+  (assert (pointless (check solenoid-stud-drop))))

@@ -14,8 +14,8 @@
   (assert (unsafe (check ?c))))
 
 (defrule unsafe-start-pump-dry
-  "[common-practice] A pump run dry burns its seal in seconds. Fill it, and connect the water,
-   before the engine is started."
+  "[common-practice] The pump is dry, and its seal lasts seconds without water: fill it and
+   connect the water before the engine is started."
   (logical
     (finding (check pump-primed) (result dry))
     (has (feature water-pump-end)))

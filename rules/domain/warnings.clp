@@ -33,8 +33,7 @@
   "[common-practice] The plug came out wet: mist comes from the hole when it is pulled over. Keep
    tester and lead well away."
   (logical
-    (finding (check plug-look) (result fuel-wet) (sure ?s1&:(> ?s1 0.4)))
-    (not (complained (complaint floods))))
+    (finding (check plug-look) (result fuel-wet) (sure ?s1&:(> ?s1 0.4))))
   =>
   (assert (warn (caution no-spark-near-fuel)))
   (assert (warn (caution kill-lead-isolate))))
@@ -388,3 +387,45 @@
   =>
   (assert (warn (caution spray-fire)))
   (assert (warn (caution fuel-vapour))))
+
+(defrule warn-stop-lead-is-off
+  "[common-practice] The stop wire has been off the coil: the switch does not stop it until it is
+   back on."
+  (logical
+    (finding (check spark-with-kill-lead-off)))
+  =>
+  (assert (warn (caution kill-lead-isolate))))
+
+(defrule warn-cutout-unplugged
+  "[common-practice] The oil cut-out has been unplugged: plug it in again, or the next low oil
+   costs the engine."
+  (logical
+    (finding (check oil-cutout-disconnected)))
+  =>
+  (assert (warn (caution kill-lead-isolate)))
+  (assert (warn (caution interlock-never-bypass))))
+
+(defrule warn-too-much-alcohol
+  "[common-practice] The petrol holds more alcohol than these engines may have: drain it, do not
+   thin it."
+  (logical
+    (finding (check ethanol-content) (result over-limit) (sure ?s1&:(> ?s1 0.4))))
+  =>
+  (assert (warn (caution ethanol-limit)))
+  (assert (warn (caution waste-fuel))))
+
+(defrule warn-generator-overrated-load
+  "[common-practice] Asked for more than its rating: ask what hangs on it, and whether it is
+   joined to the house."
+  (logical
+    (finding (check generator-load-asked) (result over-rating) (sure ?s1&:(> ?s1 0.4))))
+  =>
+  (assert (warn (caution generator-back-feed))))
+
+(defrule warn-splitter-oil-low
+  "[common-practice] Hydraulic oil is missing: look for where it went with card, never with a
+   hand."
+  (logical
+    (finding (check hydraulic-oil-level) (result low) (sure ?s1&:(> ?s1 0.4))))
+  =>
+  (assert (warn (caution hydraulic-injection))))

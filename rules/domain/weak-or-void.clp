@@ -72,7 +72,7 @@
     (finding (check interlock-state) (result not-made))
     (finding (check spark-test) (result weak|none) (sure ?s2&:(> ?s2 0.4))))
   =>
-  (assert (weakens (check spark-test) (by 0.9))))
+  (assert (weakens (check spark-test) (by 0.4))))
 
 (defrule weak-no-spark-oil-low
   "[common-practice] With the oil low the cut-out takes the spark away on purpose; fill it and
@@ -82,7 +82,7 @@
     (finding (check oil-level) (result low|none) (sure ?s2&:(> ?s2 0.4)))
     (finding (check spark-test) (result weak|none) (sure ?s3&:(> ?s3 0.4))))
   =>
-  (assert (weakens (check spark-test) (by 0.85))))
+  (assert (weakens (check spark-test) (by 0.3))))
 
 (defrule weak-no-spark-cutout-tilted
   "[common-practice] On a slope the oil runs from the float and the cut-out takes the spark; set
@@ -92,7 +92,7 @@
     (finding (check machine-level) (result tilted) (sure ?s2&:(> ?s2 0.4)))
     (finding (check spark-test) (result weak|none) (sure ?s3&:(> ?s3 0.4))))
   =>
-  (assert (weakens (check spark-test) (by 0.6))))
+  (assert (weakens (check spark-test) (by 0.3))))
 
 (defrule weak-no-spark-slow-crank
   "[common-practice] A magneto needs speed; turned slowly even a sound one will not jump the

@@ -49,8 +49,10 @@
 
 (deftemplate caution
   "A warning shown before the instructions of every check, cover or repair that names it.
-   defer-to: whose word goes before ours (the maker's manual, a regulator, a licensed trade)."
+   defer-to: whose word goes before ours (the maker's manual, a regulator, a licensed trade).
+   needs: features without which it does not concern the machine."
   (slot id (type SYMBOL) (default ?NONE))
+  (multislot needs (type SYMBOL))
   (slot text (type STRING) (default ?NONE))
   (slot defer-to (type STRING) (default ?NONE))
   (slot basis (type SYMBOL) (allowed-symbols published common-practice memory estimate) (default ?NONE))
