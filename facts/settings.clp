@@ -18,6 +18,8 @@
     (why "How much of a result counts when the person is unsure."))
   (setting (id turn-minutes) (value 1.5) (basis estimate)
     (why "Minutes that turning to any one check takes besides the check itself."))
+  (setting (id mended-share) (value 0.1) (basis estimate)
+    (why "What is left of a fault's base rate after it was put right on this job."))
   (setting (id shop-rate) (value 0.7) (basis estimate)
     (why "What a minute of shop time costs, in the money that parts are priced in."))
   (setting (id repair-at) (value 0.8) (basis estimate)

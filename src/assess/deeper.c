@@ -112,6 +112,21 @@ size_t deeper_accounted(struct assessment *a, struct accounted *out)
   return n;
 }
 
+size_t deeper_mend(struct assessment *a, struct bench_case *c, int fault)
+{
+  struct accounted *by = mem_array(a->net.evidence_count + 1, sizeof *by);
+  size_t n = deeper_accounted(a, by), dropped = 0;
+
+  for (size_t i = 0; i < n; i++) {
+    const struct evidence *e = &a->net.evidence[by[i].evidence];
+
+    if (by[i].fault == fault && e->kind == EVIDENCE_RESULT && case_drop_result(c, e->subject)) dropped++;
+  }
+  c->mended[fault] = true;
+  free(by);
+  return dropped;
+}
+
 bool deeper_hangs_on(struct assessment *a, struct sensitivity *out, int *evidence)
 {
   struct net net = casenet_view(&a->net, a->net.evidence_count);

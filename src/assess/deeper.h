@@ -27,6 +27,11 @@ struct accounted { int evidence; int fault; double chance; };
  * (room for evidence_count). */
 size_t deeper_accounted(struct assessment *a, struct accounted *out);
 
+/* A fault was put right but the complaint stayed: marks it as mended, and takes back the
+ * results that it most likely brought about, since they held before the repair only.
+ * Returns how many were taken back. The assessment is out of date afterwards. */
+size_t deeper_mend(struct assessment *a, struct bench_case *c, int fault);
+
 /* The estimate that the first place hangs on, against the second. evidence is the piece of
  * evidence that out->what.finding stands for, -1 for a prior. False when there is none. */
 bool deeper_hangs_on(struct assessment *a, struct sensitivity *out, int *evidence);

@@ -148,7 +148,7 @@ static void converse(struct bench *b)
 static void list_vocabulary(struct bench *b)
 {
   static const char *const commands[] = {"help", "how", "why", "next", "skip", "back", "path", "causes", "repair",
-                                         "refit", "has", "lacks", "complaint", "machine", "new", "quit"};
+                                         "fixed", "refit", "has", "lacks", "complaint", "machine", "new", "quit"};
   const struct knowledge *k = b->k;
   size_t n = sizeof commands / sizeof commands[0];
 

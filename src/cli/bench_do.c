@@ -3,6 +3,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "assess/deeper.h"
 #include "base/text.h"
 #include "cli/bench.h"
 #include "cli/terminal.h"
@@ -23,6 +24,7 @@ static const char help_text[] =
     "  path              what was entered so far, and what it did\n"
     "  causes            the longer list of causes\n"
     "  repair [cause]    how to put the first cause right, and how to prove it\n"
+    "  fixed [cause]     it was put right: proved by running it, or still the same\n"
     "  refit [number]    what is off, in the order it goes back; a number: it is back on\n"
     "  has X, lacks X    the machine has, or has not, a part\n"
     "  complaint ...     another complaint\n"
@@ -149,6 +151,28 @@ static void do_path(struct bench *b)
   free(odds);
 }
 
+/* A repair was made: the proof run closes the job or is evidence that something remains. */
+static void do_fixed(struct bench *b, const char *rest)
+{
+  int fault = fault_named(b, rest);
+  size_t dropped;
+
+  if (fault == -1) bench_say("The first place is something not listed. Name what you put right: fixed main jet.");
+  if (fault < 0) return;
+  bench_say("Proof run: %s", b->k->faults[fault].proof);
+  if (bench_yes("Did it pass, with the complaint gone?", false)) {
+    b->c.mended[fault] = true;
+    bench_say("Proved: %s was behind it. Put back what is off (refit), do the service that is due, and type new when "
+              "it has gone home.", b->k->faults[fault].name);
+  } else {
+    dropped = deeper_mend(&b->a, &b->c, fault);
+    bench_say("So something else is wrong. %s leaves the case%s.", b->k->faults[fault].name,
+              dropped ? ", and what it had brought about is to be looked at again" : "");
+  }
+  b->assessed = false;
+  b->pending = b->feature = -1;
+}
+
 static void do_refit(struct bench *b, const char *rest)
 {
   int *order = mem_array(b->k->cover_count + 1, sizeof *order);
@@ -256,6 +280,7 @@ bool bench_run_changing(struct bench *b, const char *line)
     b->pending = b->feature = -1;
   } else if (is_command(line, "back", &rest)) do_back(b, rest);
   else if (is_command(line, "refit", &rest) && *rest) do_refit(b, rest);
+  else if (is_command(line, "fixed", &rest)) do_fixed(b, rest);
   else if (is_command(line, "has", &rest)) do_feature(b, rest, true);
   else if (is_command(line, "lacks", &rest)) do_feature(b, rest, false);
   else if (is_command(line, "complaint", &rest)) do_complaint(b, rest);

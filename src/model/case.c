@@ -9,6 +9,7 @@ void case_begin(struct bench_case *c, const struct knowledge *k)
   *c = (struct bench_case){.machine_class = -1};
   c->features = mem_array(k->feature_count, sizeof *c->features);
   c->off = mem_array(k->cover_count, sizeof *c->off);
+  c->mended = mem_array(k->fault_count, sizeof *c->mended);
 }
 
 void case_free(struct bench_case *c)
@@ -18,6 +19,7 @@ void case_free(struct bench_case *c)
   free(c->results);
   free(c->cards);
   free(c->off);
+  free(c->mended);
   *c = (struct bench_case){.machine_class = -1};
 }
 

@@ -27,7 +27,8 @@ struct bench_case {
   size_t result_count, result_room;
   struct case_card *cards;
   size_t card_count, card_room;
-  bool *off; /* per cover of the knowledge: is it off now? */
+  bool *off;    /* per cover of the knowledge: is it off now? */
+  bool *mended; /* per fault: was it put right on this job, the complaint staying? */
 };
 
 /* An empty case for this knowledge: everything unknown. Free with case_free. */

@@ -240,6 +240,16 @@ static int read_cover_off(struct reading *r, const struct json *j)
   return 0;
 }
 
+static int read_repaired(struct reading *r, const struct json *j)
+{
+  int at = -1;
+
+  if (want_kind(r, j, JSON_TEXT, "repaired")) return r->e->status;
+  if (find_id(r, ENTRY_FAULT, "fault", json_text(j), &at)) return r->e->status;
+  r->c->mended[at] = true;
+  return 0;
+}
+
 static int read_list(struct reading *r, const struct json *list, const char *what,
                      int (*read)(struct reading *, const struct json *))
 {
@@ -254,7 +264,7 @@ int casefile_read(const struct knowledge *k, const char *file, const struct json
                   struct bench_case *out, struct err *e)
 {
   static const char *const members[] = {"pullcord", "machine", "complaint", "complaints", "results",
-                                        "spec", "covers_off", "note", NULL};
+                                        "spec", "covers_off", "repaired", "note", NULL};
   struct reading r = {k, file, out, e};
   int status;
 
@@ -268,6 +278,7 @@ int casefile_read(const struct knowledge *k, const char *file, const struct json
   if (status == 0) status = read_list(&r, json_member(j, "results"), "results", read_result);
   if (status == 0) status = read_list(&r, json_member(j, "spec"), "spec", read_card);
   if (status == 0) status = read_list(&r, json_member(j, "covers_off"), "covers_off", read_cover_off);
+  if (status == 0) status = read_list(&r, json_member(j, "repaired"), "repaired", read_repaired);
   if (status) case_free(out);
   return status;
 }
@@ -298,7 +309,7 @@ static void put_amount(struct json *o, const char *name, const struct check *che
 struct json *casefile_write(const struct knowledge *k, const struct bench_case *c)
 {
   struct json *j = json_object(), *complaints = json_list(), *results = json_list(), *spec = json_list();
-  struct json *off = json_list();
+  struct json *off = json_list(), *repaired = json_list();
 
   json_put_text(j, "pullcord", CASEFILE_VERSION);
   json_put(j, "machine", write_machine(k, c));
@@ -329,5 +340,8 @@ struct json *casefile_write(const struct knowledge *k, const struct bench_case *
   for (size_t i = 0; i < k->cover_count; i++)
     if (c->off[i]) json_push_text(off, k->covers[i].id);
   json_put(j, "covers_off", off);
+  for (size_t i = 0; i < k->fault_count; i++)
+    if (c->mended[i]) json_push_text(repaired, k->faults[i].id);
+  json_put(j, "repaired", repaired);
   return j;
 }

@@ -124,6 +124,7 @@ static void list_faults(struct casenet *n, const struct bench_case *c, const str
     if (conclusion_find(drawn, RULES_OUT_FAULT, (int)f, 0) >= 0) continue;
     if (case_needs(c, &k->faults[f].needs, &open) == TRI_LACKS) continue;
     n->prior[n->count] = base_rate_of(k, c, (int)f) * pow(open_need, (double)open);
+    if (c->mended[f]) n->prior[n->count] *= knowledge_setting(k, "mended-share", 0.1);
     n->place_of[f] = (int)n->count;
     n->fault_of[n->count++] = (int)f;
   }

@@ -264,23 +264,28 @@ static void fill_table(const struct work *w, double *cells, bool seen)
   }
 }
 
+static void times(double *to, double factor, size_t n)
+{
+  for (size_t i = 0; i < n; i++) to[i] *= factor;
+}
+
+static void add_times(double *restrict to, const double *restrict from, double factor, size_t n)
+{
+  for (size_t i = 0; i < n; i++) to[i] += factor * from[i];
+}
+
 /* The fault brings a grade: every cell moves to the higher of its own and that grade. */
 static void raise_table(const struct work *w, const struct reach *r, double *cells)
 {
   const struct open_finding *o = &w->open[r->finding];
   size_t stride = o->stride, block = stride * (size_t)o->grades;
 
-  for (size_t base = 0; base < w->cells; base += block)
+  for (double *base = cells; base < cells + w->cells; base += block)
     for (int g = o->grades - 1; g >= 0; g--) {
-      double stay = below_or_at(r->chance, g);
-      double *to = cells + base + (size_t)g * stride;
+      double *to = base + (size_t)g * stride;
 
-      for (size_t i = 0; i < stride; i++) {
-        double lower = 0;
-
-        for (int h = 0; h < g; h++) lower += cells[base + (size_t)h * stride + i];
-        to[i] = stay * to[i] + r->chance[g] * lower;
-      }
+      times(to, below_or_at(r->chance, g), stride);
+      for (int h = 0; h < g; h++) add_times(to, base + (size_t)h * stride, r->chance[g], stride);
     }
 }
 
@@ -290,18 +295,12 @@ static void lower_table(const struct work *w, const struct reach *r, double *cel
   const struct open_finding *o = &w->open[r->finding];
   size_t stride = o->stride, block = stride * (size_t)o->grades;
 
-  for (size_t base = 0; base < w->cells; base += block)
+  for (double *base = cells; base < cells + w->cells; base += block)
     for (int g = 0; g < o->grades; g++) {
-      double stay = below_or_at(r->chance, g);
-      double *to = cells + base + (size_t)g * stride;
+      double *to = base + (size_t)g * stride;
 
-      for (size_t i = 0; i < stride; i++) {
-        double sum = stay * to[i];
-
-        for (int h = g + 1; h < o->grades; h++)
-          sum += r->chance[h] * cells[base + (size_t)h * stride + i];
-        to[i] = sum;
-      }
+      times(to, below_or_at(r->chance, g), stride);
+      for (int h = g + 1; h < o->grades; h++) add_times(to, base + (size_t)h * stride, r->chance[h], stride);
     }
 }
 
@@ -332,16 +331,22 @@ static void mix(const struct work *w, size_t f, double *cells, double *spare, bo
   for (size_t i = 0; i < w->cells; i++) cells[i] = w->absent[f] * cells[i] + w->present[f] * spare[i];
 }
 
+/* In four sums side by side: quicker, and the same on every machine. */
 static double dot(const double *a, const double *b, size_t n)
 {
-  double sum = 0;
+  double sum[4] = {0};
+  size_t i = 0;
 
-  for (size_t i = 0; i < n; i++) sum += a[i] * b[i];
-  return sum;
+  for (; i + 4 <= n; i += 4)
+    for (size_t j = 0; j < 4; j++) sum[j] += a[i + j] * b[i + j];
+  for (; i < n; i++) sum[i % 4] += a[i] * b[i];
+  return (sum[0] + sum[1]) + (sum[2] + sum[3]);
 }
 
 /* Tables before each shared fault are kept at every `every`-th and made again between,
- * so that memory grows with the root of the number of faults. */
+ * so that memory grows with the root of the number of faults; all of them when they are
+ * small together. */
+enum { KEPT_ALL = 1 << 20 };
 struct keep { double *tables; size_t every, cells; };
 
 static void forwards_from(const struct work *w, const size_t *shared, size_t from, size_t to,
@@ -493,7 +498,7 @@ static bool run(struct work *w, double *belief, double *blame)
   fold(w);
   fill_table(w, cells, false);
   fill_table(w, seen, true);
-  k.every = root(count ? count : 1);
+  k.every = count * w->cells <= KEPT_ALL ? 1 : root(count);
   k.tables = mem_array(((count ? count : 1) / k.every + 1) * w->cells, sizeof *k.tables);
   for (size_t i = 0; i < count; i += k.every) {
     memcpy(k.tables + i / k.every * w->cells, cells, w->cells * sizeof *cells);
@@ -578,11 +583,8 @@ double net_log_joint(const struct net *net, const int *set, size_t count)
 void net_log_singles(const struct net *net, double *none, double *out)
 {
   *none = net_log_joint(net, NULL, 0);
-  for (size_t f = 0; f < net->fault_count && *none == -HUGE_VAL; f++) {
-    int set[1] = {(int)f};
-
-    out[f] = net_log_joint(net, set, 1);
-  }
+  for (size_t f = 0; f < net->fault_count && *none == -HUGE_VAL; f++)
+    out[f] = net_log_joint(net, &(int){(int)f}, 1);
   if (*none == -HUGE_VAL) return; /* nothing to divide by: each by itself */
   for (size_t f = 0; f < net->fault_count; f++)
     out[f] = *none + log(net->prior[f] * (net->bias ? net->bias[f] : 1) / (1 - net->prior[f]));
