@@ -10,6 +10,16 @@
 
 enum { IN_PLAY = 10, BEAM = 60 };
 
+/* Beyond this many grade combinations the many weighings below would be felt. */
+enum { MOST_CELLS = 1 << 10 };
+
+static bool too_much(struct assessment *a)
+{
+  struct net net = casenet_view(&a->net, a->net.evidence_count);
+
+  return a->bounded || net_cells(&net) > MOST_CELLS;
+}
+
 static int place_of(const struct assessment *a, int fault)
 {
   return fault >= 0 ? a->net.place_of[fault] : (int)a->net.count - 1;
@@ -71,8 +81,8 @@ size_t deeper_together(struct assessment *a, const struct knowledge *k, struct t
   struct together *all = mem_array(room, sizeof *all);
   int places[IN_PLAY];
 
-  count = a->bounded ? 0 : deeper_in_play(a, k, places, IN_PLAY);
-  sets = a->bounded ? 0 : net_best_sets(&net, places, count, BEAM, set, room);
+  count = too_much(a) ? 0 : deeper_in_play(a, k, places, IN_PLAY);
+  sets = count == 0 ? 0 : net_best_sets(&net, places, count, BEAM, set, room);
   for (size_t i = 0; i < sets; i++) {
     if (set[i].count > DEEPER_MOST_TOGETHER) continue;
     all[n].count = set[i].count;
@@ -93,8 +103,9 @@ size_t deeper_accounted(struct assessment *a, struct accounted *out)
   struct net net = casenet_view(&a->net, a->net.evidence_count);
   double *belief = mem_array(a->net.count, sizeof *belief), *blame = mem_array(a->net.count, sizeof *blame);
   size_t n = 0, at = 0;
+  bool too_heavy = too_much(a);
 
-  for (size_t i = 0; !a->bounded && i < a->net.evidence_count; i++) {
+  for (size_t i = 0; !too_heavy && i < a->net.evidence_count; i++) {
     const struct evidence *e = &a->net.evidence[i];
     size_t best = 0, finding = at;
 
@@ -133,7 +144,7 @@ bool deeper_hangs_on(struct assessment *a, struct sensitivity *out, int *evidenc
   int finding = 0;
 
   *evidence = -1;
-  if (a->bounded || a->ranking_count < 2 || a->net.evidence_count == 0) return false;
+  if (too_much(a) || a->ranking_count < 2 || a->net.evidence_count == 0) return false;
   if (!net_sensitivity(&net, place_of(a, a->ranking[0].fault), place_of(a, a->ranking[1].fault), true, out)) return false;
   if (out->what.kind == ESTIMATE_PRIOR) return true;
   for (size_t i = 0; i < a->net.evidence_count; i++) {

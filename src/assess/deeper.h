@@ -1,4 +1,5 @@
-/* deeper.h - more about an assessment, worked out when asked for. */
+/* deeper.h - more about an assessment, worked out when asked for. With more than about ten
+ * unsound results these would take long, and give nothing instead. */
 #ifndef ASSESS_DEEPER_H
 #define ASSESS_DEEPER_H
 

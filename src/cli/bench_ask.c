@@ -39,8 +39,8 @@ bool bench_yes(const char *question, bool otherwise)
     buf_free(&prompt);
     if (!line) return otherwise;
     text_lower(line);
-    if (*line == 'y') answer = true;
-    else if (*line == 'n') answer = false;
+    if (strcmp(line, "y") == 0 || strcmp(line, "yes") == 0 || strcmp(line, "1") == 0) answer = true;
+    else if (strcmp(line, "n") == 0 || strcmp(line, "no") == 0 || strcmp(line, "0") == 0) answer = false;
     else known = *line == '\0';
     free(line);
     if (known) return answer;

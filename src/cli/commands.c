@@ -72,6 +72,7 @@ static const struct pair statuses[] = {
 static const struct pair variables[] = {
     {"NO_COLOR", "set and not empty: no colour"},
     {"PULLCORD_KNOWLEDGE", "folder that holds facts/ and rules/, instead of the installed one"},
+    {"PULLCORD_NOW", "seconds since 1970 to take for the present time, for tests"},
     {"XDG_DATA_HOME", "your own knowledge is in pullcord/ below it (usually ~/.local/share)"},
     {"XDG_STATE_HOME", "open jobs are in pullcord/ below it (usually ~/.local/state)"}};
 

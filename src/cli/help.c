@@ -109,6 +109,7 @@ void help_man(void)
   size_t n;
   const struct command *c = commands_all(&n);
   const struct option *g;
+  const struct pair *pairs;
 
   printf(".TH PULLCORD 1 \"\" \"pullcord " PULLCORD_VERSION "\" \"User commands\"\n.SH NAME\n"
          "pullcord \\- fault\\-finding partner for small engines\n.SH SYNOPSIS\n");
@@ -128,8 +129,10 @@ void help_man(void)
   printf(".SH OPTIONS\n");
   g = commands_global(&n);
   man_options(g, n);
-  man_pairs("EXIT STATUS", commands_statuses(&n), n);
-  man_pairs("ENVIRONMENT", commands_variables(&n), n);
+  pairs = commands_statuses(&n);
+  man_pairs("EXIT STATUS", pairs, n);
+  pairs = commands_variables(&n);
+  man_pairs("ENVIRONMENT", pairs, n);
   printf(".SH NOTES\nThe makers' manuals, local codes and licensed trades come before anything said here.\n");
 }
 

@@ -131,6 +131,23 @@ static void link_machines(struct knowledge *k, struct problems *p)
   }
 }
 
+/* Walks up from each cover, leaving its mark, as far as nobody walked before. */
+static void find_cover_loops(struct knowledge *k, struct problems *p)
+{
+  size_t *mark = mem_array(k->cover_count, sizeof *mark);
+
+  for (size_t i = 0; i < k->cover_count; i++) {
+    int c = (int)i;
+
+    for (; c >= 0 && mark[c] == 0; c = k->covers[c].under) mark[c] = i + 1;
+    if (c < 0 || mark[c] != i + 1) continue;
+    problem_add(p, true, "cover-loop", k->covers[c].origin.file, k->covers[c].origin.line,
+                "cover \"%s\" ends up under itself.", k->covers[c].id);
+    k->covers[c].under = -1; /* so that nobody walks round it for ever */
+  }
+  free(mark);
+}
+
 static void link_covers(struct knowledge *k, struct problems *p)
 {
   for (size_t i = 0; i < k->cover_count; i++) {
@@ -141,16 +158,7 @@ static void link_covers(struct knowledge *k, struct problems *p)
     resolve_origin(k, &c->origin, p);
     c->under = strcmp(c->under_id, "nothing") == 0 ? -1 : resolve(k, ENTRY_COVER, c->under_id, &c->origin, p);
   }
-  for (size_t i = 0; i < k->cover_count; i++) {
-    size_t steps = 0;
-
-    for (int c = k->covers[i].under; c >= 0 && steps <= k->cover_count; c = k->covers[c].under) steps++;
-    if (steps > k->cover_count) {
-      problem_add(p, true, "cover-loop", k->covers[i].origin.file, k->covers[i].origin.line,
-                  "cover \"%s\" ends up under itself.", k->covers[i].id);
-      k->covers[i].under = -1; /* so that nobody walks round it for ever */
-    }
-  }
+  find_cover_loops(k, p);
 }
 
 static enum check_kind kind_of(const char *word)
@@ -192,6 +200,10 @@ static void link_check(struct knowledge *k, struct check *c, struct problems *p)
                 "check \"%s\" has %zu results, %zu labels, %zu means and %zu anyway: results, labels and "
                 "means go together, anyway has one fewer.", c->id, c->results.count,
                 c->labels.count, c->means.count, c->anyway.count);
+  else if (c->results.count > CHECK_MOST_RESULTS)
+    problem_add(p, true, "lengths", c->origin.file, c->origin.line,
+                "check \"%s\" has %zu results; %d are the most. Join some, or make it two checks.", c->id,
+                c->results.count, (int)CHECK_MOST_RESULTS);
   else if (sum >= 1)
     problem_add(p, true, "chance", c->origin.file, c->origin.line,
                 "the chances in anyway of \"%s\" add to %.2f; they must leave room for \"%s\".", c->id,
@@ -215,10 +227,6 @@ static void link_bands(struct knowledge *k, struct bands *b, struct problems *p)
       problem_add(p, true, "bands", b->origin.file, b->origin.line,
                   "the limits of bands \"%s\" do not rise: %g after %g.", b->id, b->limits.items[i],
                   b->limits.items[i - 1]);
-  for (const struct bands *other = k->bands; other < b; other++)
-    if (strcmp(other->id, b->id) == 0)
-      problem_add(p, true, "duplicate-id", b->origin.file, b->origin.line, "bands \"%s\" are already at %s:%d.",
-                  b->id, other->origin.file, other->origin.line);
   if (b->check < 0) return;
   c = &k->checks[b->check];
   if (strcmp(b->unit_name, c->unit_name) != 0)
@@ -231,6 +239,28 @@ static void link_bands(struct knowledge *k, struct bands *b, struct problems *p)
       problem_add(p, true, "unknown-id", b->origin.file, b->origin.line, "check %s has no result \"%s\".",
                   c->id, b->results.items[i]);
   }
+}
+
+static int by_band_id(const void *a, const void *b)
+{
+  const struct bands *x = *(const struct bands *const *)a, *y = *(const struct bands *const *)b;
+  int d = strcmp(x->id, y->id);
+
+  return d ? d : (x > y) - (x < y); /* in the order of the files */
+}
+
+static void check_band_ids(const struct knowledge *k, struct problems *p)
+{
+  const struct bands **sorted = mem_array(k->bands_count, sizeof *sorted);
+
+  for (size_t i = 0; i < k->bands_count; i++) sorted[i] = &k->bands[i];
+  if (k->bands_count > 1) qsort(sorted, k->bands_count, sizeof *sorted, by_band_id);
+  for (size_t i = 1; i < k->bands_count; i++)
+    if (strcmp(sorted[i - 1]->id, sorted[i]->id) == 0)
+      problem_add(p, true, "duplicate-id", sorted[i]->origin.file, sorted[i]->origin.line,
+                  "bands \"%s\" are already at %s:%d.", sorted[i]->id, sorted[i - 1]->origin.file,
+                  sorted[i - 1]->origin.line);
+  free(sorted);
 }
 
 static void link_faults(struct knowledge *k, struct problems *p)
@@ -328,6 +358,7 @@ void link_all(struct knowledge *k, struct problems *p)
   link_covers(k, p);
   for (size_t i = 0; i < k->check_count; i++) link_check(k, &k->checks[i], p);
   for (size_t i = 0; i < k->bands_count; i++) link_bands(k, &k->bands[i], p);
+  check_band_ids(k, p);
   for (size_t i = 0; i < k->repair_count; i++) {
     struct repair *r = &k->repairs[i];
 

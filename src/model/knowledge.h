@@ -67,6 +67,9 @@ struct complaint {
   struct origin origin;
 };
 
+/* A check has two to this many results. */
+enum { CHECK_MOST_RESULTS = 8 };
+
 enum check_kind { KIND_LOOK, KIND_LISTEN, KIND_MEASURE, KIND_TRY, KIND_ASK };
 
 struct check {

@@ -4,6 +4,8 @@
 #include <math.h>
 #include <string.h>
 
+_Static_assert((int)CHECK_MOST_RESULTS <= (int)NET_MAX_GRADES, "a finding must hold the results of a check");
+
 enum { FLAT_OUT = 40 }; /* tolerances beyond which the normal curve is 0 or 1 */
 
 /* ---- readings ------------------------------------------------------------------------ */

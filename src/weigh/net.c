@@ -528,6 +528,19 @@ bool net_solve(const struct net *net, double *belief, double *blame, double *log
   return good;
 }
 
+size_t net_cells(const struct net *net)
+{
+  size_t cells = 1;
+
+  for (size_t i = 0; i < net->finding_count && cells <= (size_t)NET_MAX_CELLS; i++) {
+    const struct net_finding *f = &net->findings[i];
+
+    if (f->soft_sound > 0 || says_nothing(f) || plain_grade(f) == 0) continue;
+    cells *= plain_grade(f) > 0 ? 2 : (size_t)f->grades;
+  }
+  return cells;
+}
+
 /* ---- by the definition --------------------------------------------------------------- */
 
 static const struct net_link *link_of(const struct net_finding *f, int fault)

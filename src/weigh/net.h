@@ -55,6 +55,9 @@ enum { NET_MAX_CELLS = 1 << 20 };
  * impossible (or the unsound ones less likely than a double can hold, 1e-308). */
 bool net_solve(const struct net *net, double *belief, double *blame, double *log_chance);
 
+/* How many grade combinations net_solve would hold for this net; work grows with it. */
+size_t net_cells(const struct net *net);
+
 /* Natural logarithm of the joint chance of the findings and of exactly these faults
  * being present (set holds count different faults). Exact, by the definition. */
 double net_log_joint(const struct net *net, const int *set, size_t count);
