@@ -51,7 +51,8 @@ static void shares_in_or_out(const struct case_card *card, double value, double 
 {
   bool within = value >= card->low && value <= card->high;
 
-  share[0] = tolerance > 0 ? below(card->high, value, tolerance) - below(card->low, value, tolerance) : within;
+  share[0] = within;
+  if (tolerance > 0) share[0] = below(card->high, value, tolerance) - below(card->low, value, tolerance);
   share[1] = 1 - share[0];
 }
 

@@ -13,7 +13,7 @@ weka=${WEKA_JAR:-/usr/share/java/weka.jar}
 every=31 # of the cases, a prime so that it goes through all the folders
 
 skip() { echo "SKIPPED, beliefs NOT held against Weka: $1"; exit 77; }
-command -v java >/dev/null && command -v javac >/dev/null || skip "no Java (Debian: default-jdk-headless)"
+if ! command -v java >/dev/null || ! command -v javac >/dev/null; then skip "no Java (Debian: default-jdk-headless)"; fi
 [ -r "$weka" ] || skip "no $weka (Debian: weka)"
 
 work=$(mktemp -d)

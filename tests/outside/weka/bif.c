@@ -5,7 +5,13 @@
 
 #include "brute.h"
 
-struct writing { FILE *f; const char *const *names; char *evidence; size_t size; bool fits; };
+struct writing {
+  FILE *f;
+  const char *const *names;
+  char *evidence;
+  size_t size;
+  bool fits;
+};
 
 static void add_evidence(struct writing *w, const char *kind, size_t at, int state)
 {
@@ -105,8 +111,10 @@ static void fault_tables(struct writing *w, const struct net *net, size_t at)
   fprintf(w->f, "<DEFINITION><FOR>%s</FOR><TABLE>%.17g %.17g</TABLE></DEFINITION>\n", w->names[at],
           1 - net->prior[at], net->prior[at]);
   if (bias == 1) return;
-  fprintf(w->f, "<DEFINITION><FOR>bias%zu</FOR><GIVEN>%s</GIVEN><TABLE>%.17g %.17g %.17g %.17g</TABLE></DEFINITION>\n",
-          at, w->names[at], 1 - 1 / most, 1 / most, 1 - bias / most, bias / most);
+  fprintf(
+      w->f,
+      "<DEFINITION><FOR>bias%zu</FOR><GIVEN>%s</GIVEN><TABLE>%.17g %.17g %.17g %.17g</TABLE></DEFINITION>\n",
+      at, w->names[at], 1 - 1 / most, 1 / most, 1 - bias / most, bias / most);
 }
 
 bool bif_write(FILE *f, const struct net *net, const char *const *names, char *evidence, size_t size)
@@ -115,8 +123,9 @@ bool bif_write(FILE *f, const struct net *net, const char *const *names, char *e
 
   if (net->fault_count > BIF_MAX_FAULTS) return false;
   evidence[0] = 0;
-  fprintf(f, "<?xml version=\"1.0\"?>\n<!DOCTYPE BIF [ <!ELEMENT BIF ANY> ]>\n<BIF VERSION=\"0.3\">\n<NETWORK>\n"
-             "<NAME>case</NAME>\n");
+  fprintf(f,
+          "<?xml version=\"1.0\"?>\n<!DOCTYPE BIF [ <!ELEMENT BIF ANY> ]>\n<BIF VERSION=\"0.3\">\n<NETWORK>\n"
+          "<NAME>case</NAME>\n");
   for (size_t d = 0; d < net->fault_count; d++) {
     variable(&w, names[d], 2);
     if (!net->bias || net->bias[d] == 1) continue;

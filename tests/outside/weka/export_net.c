@@ -24,8 +24,10 @@ static void describe(const char *path, const struct net *net)
     soft += net->findings[i].soft_sound > 0;
   }
   for (size_t f = 0; f < net->fault_count; f++) biased += net->bias[f] != 1;
-  fprintf(stderr, "%s: %zu faults, %zu findings (%zu of more than two grades, %zu between grades, %zu softly sound), "
-          "%zu faults biased\n", path, net->fault_count, net->finding_count, graded, mixed, soft, biased);
+  fprintf(stderr,
+          "%s: %zu faults, %zu findings (%zu of more than two grades, %zu between grades, %zu softly sound), "
+          "%zu faults biased\n",
+          path, net->fault_count, net->finding_count, graded, mixed, soft, biased);
 }
 
 static int export_case(const struct knowledge *k, const char *folder, const char *path, int number)
@@ -41,7 +43,8 @@ static int export_case(const struct knowledge *k, const char *folder, const char
   part_make(&p, &a, KEPT);
   snprintf(file, sizeof file, "%s/case-%d.xml", folder, number);
   f = fopen(file, "w");
-  good = f && net_solve(&p.net, belief, NULL, NULL) && bif_write(f, &p.net, p.names, evidence, sizeof evidence);
+  good = f && net_solve(&p.net, belief, NULL, NULL) &&
+         bif_write(f, &p.net, p.names, evidence, sizeof evidence);
   if (f && fclose(f) != 0) good = false;
   describe(path, &p.net);
   for (size_t i = 0; good && i < p.net.fault_count; i++)

@@ -53,7 +53,8 @@ void part_make(struct part *p, struct assessment *a, size_t most)
   findings = arena_array(&p->arena, all.finding_count + 1, sizeof *findings);
   for (size_t i = 0; i < all.finding_count; i++) {
     keep_finding(p, &all.findings[i], number, &findings[p->net.finding_count]);
-    if (findings[p->net.finding_count].link_count > 0 && !says_nothing(&all.findings[i])) p->net.finding_count++;
+    if (findings[p->net.finding_count].link_count > 0 && !says_nothing(&all.findings[i]))
+      p->net.finding_count++;
   }
   p->net.findings = findings;
   free(number);

@@ -1,0 +1,258 @@
+/* bench_plan.c - how near the planner's policies come to the least possible cost, and how long
+ * a decision takes on the real knowledge. Not a test: it prints figures.
+ * Usage: bench_plan [--instances N] [--rounds N] [--show] FOLDER-OR-FILE...
+ * Folders are searched for case files; about 50 of them are taken, evenly. Seeds are the
+ * numbers 1 to N, the same every time. */
+#include <dirent.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <time.h>
+
+#include "assess/assess.h"
+#include "base/file.h"
+#include "knowledge/load.h"
+#include "plan/advise.h"
+#include "plan/policy.h"
+#include "random_plan.h"
+#include "shop/casefile.h"
+
+enum { CASES = 50, POLICIES = 7 };
+
+/* Processor time: other work on the machine does not count. */
+static double now_ms(void)
+{
+  struct timespec t;
+
+  clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &t);
+  return (double)t.tv_sec * 1e3 + (double)t.tv_nsec * 1e-6;
+}
+
+static int by_size(const void *a, const void *b)
+{
+  const double *x = a, *y = b;
+
+  return (*x > *y) - (*x < *y);
+}
+
+static double at_share(double *sorted, size_t count, double share)
+{
+  size_t i = (size_t)(share * (double)count);
+
+  return count == 0 ? 0 : sorted[i < count ? i : count - 1];
+}
+
+/* ---- excess over the least possible cost ------------------------------------------------ */
+
+static const char *const policy_names[POLICIES] = {
+  "chance over cost, covers folded in", "chance over cost under covers", "look-ahead, one question",
+  "rollout over the look-ahead", "most information, then repair", "floor: truth told at once", "exact"};
+
+/* Costs of one random job by every policy, and the time that two of them take. */
+static void run_policies(const struct plan_problem *p, double *cost, double *step_ms, double *exact_ms)
+{
+  struct planner x;
+  struct plan_state s;
+  double t;
+
+  plan_start(p, &s);
+  cost[0] = plan_folded(p, &s, NULL);
+  cost[1] = plan_base(p, &s, NULL);
+  planner_open(&x, p, 1L << 40);
+  t = now_ms();
+  cost[2] = plan_follow(&x, &s, PLAN_TO_THE_END);
+  cost[3] = plan_step_follow(&x, &s);
+  *step_ms += now_ms() - t;
+  planner_close(&x);
+  cost[4] = plan_most_information(p, &s, 0.9);
+  cost[5] = plan_floor(p, &s);
+  planner_open(&x, p, 1L << 40);
+  t = now_ms();
+  plan_exact(&x, &s, &cost[6], NULL);
+  *exact_ms += now_ms() - t;
+  planner_close(&x);
+}
+
+static void print_excess(enum plan_setting setting, size_t instances)
+{
+  double *excess[POLICIES], step_ms = 0, exact_ms = 0;
+
+  for (int i = 0; i < POLICIES; i++) excess[i] = mem_array(instances, sizeof **excess);
+  for (size_t n = 0; n < instances; n++) {
+    struct plan_problem p;
+    double cost[POLICIES];
+
+    random_plan(&p, setting, n + 1);
+    run_policies(&p, cost, &step_ms, &exact_ms);
+    for (int i = 0; i < POLICIES; i++) excess[i][n] = 100 * (cost[i] / cost[POLICIES - 1] - 1);
+    plan_free(&p);
+  }
+  printf("\n%s: %zu instances, seeds 1-%zu; exact %.2f ms, rollout %.2f ms each\n", setting_names[setting],
+         instances, instances, exact_ms / (double)instances, step_ms / (double)instances);
+  printf("  %-36s %9s %9s %9s %9s\n", "excess over the least cost, %", "mean", "p95", "max", "min");
+  for (int i = 0; i < POLICIES; i++) {
+    double sum = 0;
+
+    qsort(excess[i], instances, sizeof **excess, by_size);
+    for (size_t n = 0; n < instances; n++) sum += excess[i][n];
+    if (i < POLICIES - 1)
+      printf("  %-36s %9.3f %9.2f %9.2f %9.2f\n", policy_names[i], sum / (double)instances,
+             at_share(excess[i], instances, 0.95), excess[i][instances - 1], excess[i][0]);
+    free(excess[i]);
+  }
+}
+
+/* ---- decisions on the real knowledge ---------------------------------------------------- */
+
+static const char *step_name(const struct knowledge *k, struct advice_step s)
+{
+  if (s.kind == ADVICE_CHECK) return k->checks[s.at].id;
+  if (s.kind == ADVICE_REPAIR) return k->repairs[s.at].id;
+  if (s.kind == ADVICE_PROVE) return "(prove it)";
+  return s.kind == ADVICE_GIVE_UP ? "(give up)" : "(look further)";
+}
+
+static void show(const struct knowledge *k, const char *path, const struct assessment *a, const struct advice *v)
+{
+  printf("\n%s\n  %s: cost %.1f, without checks %.1f, give up %.0f%s, %ld plans\n", path,
+         advice_method_name(v->method), v->cost, v->no_checks, v->give_up_cost,
+         v->stop_checking ? ", stop checking" : "", v->steps);
+  for (size_t i = 0; i < 3 && i < a->ranking_count; i++)
+    printf("  %s %.3f blame %.3f\n", a->ranking[i].fault >= 0 ? k->faults[a->ranking[i].fault].id : "(not listed)",
+           a->ranking[i].belief, a->ranking[i].blame);
+  for (size_t i = 0; i < v->count && i < 7; i++) {
+    const struct advice_option *o = &v->options[i];
+
+    printf("  %zu %-34s %6.1f min  cost %6.1f without %6.1f break-even %6.1f%s%s\n", i + 1, step_name(k, o->step),
+           o->minutes, o->cost, o->without, o->break_even, o->ask_first >= 0 ? " FIRST" : "",
+           o->held_by >= 0 ? " HELD" : "");
+    for (size_t j = 0; i == 0 && j < o->result_count; j++)
+      printf("      %-20s %.2f -> fault %s %.2f, cost %.1f, next %s\n", k->checks[o->step.at].results.items[o->results[j].result],
+             o->results[j].chance, o->results[j].fault >= 0 ? k->faults[o->results[j].fault].id : "-",
+             o->results[j].belief, o->results[j].cost, step_name(k, o->results[j].next));
+  }
+  for (size_t i = 0; i < v->plan_count; i++)
+    printf("  then %-30s %.1f min, chance %.2f%s%s\n", step_name(k, v->plan[i].step), v->plan[i].minutes,
+           v->plan[i].chance, v->plan[i].result >= 0 ? " -> " : "",
+           v->plan[i].result >= 0 ? k->checks[v->plan[i].step.at].results.items[v->plan[i].result] : "");
+  for (size_t i = 0; i < v->beside_count; i++)
+    printf("  beside %-28s %.1f min (alone %.1f), saves %.1f\n", k->checks[v->beside[i].check].id,
+           v->beside[i].minutes, v->beside[i].alone, v->beside[i].saving);
+}
+
+struct timing { double *ms; size_t count, method[3]; };
+
+/* Times the decision on one case; false when the file is no case. */
+static bool time_case(const struct knowledge *k, const char *path, int rounds, bool showing, struct timing *t)
+{
+  struct assessor *assessor = NULL;
+  struct json *j = NULL;
+  struct bench_case c;
+  struct assessment a;
+  struct advice v;
+  struct err e = {0};
+  char *text = NULL;
+  size_t len;
+  bool good = file_read(path, JSON_MAX_BYTES, &text, &len, &e) == 0 && json_read(path, text, len, &j, &e) == 0 &&
+              json_member(j, "case") && casefile_read(k, path, json_member(j, "case"), &c, &e) == 0;
+
+  if (good) {
+    good = assessor_open(k, &assessor, &e) == 0 && assess_case(assessor, &c, &a, &e) == 0;
+    for (int r = 0; good && r < rounds; r++) {
+      double start = now_ms();
+
+      plan_advise(&a.net, &c, &a.drawn, a.belief, NULL, &v);
+      t->ms[t->count++] = now_ms() - start;
+      if (r == 0) t->method[v.method]++;
+      if (r == 0 && showing) show(k, path, &a, &v);
+      advice_free(&v);
+    }
+    if (good) assessment_free(&a);
+    assessor_close(assessor);
+    case_free(&c);
+  }
+  json_free(j);
+  free(text);
+  return good;
+}
+
+struct paths { char **items; size_t count, room; };
+
+/* Case files under a folder, or the file itself. */
+static void list_cases(const char *path, struct paths *out)
+{
+  size_t length = strlen(path);
+  struct dirent *entry;
+  struct stat st;
+  DIR *folder;
+
+  if (stat(path, &st) == 0 && !S_ISDIR(st.st_mode)) {
+    void *items = out->items;
+
+    if (length < 5 || strcmp(path + length - 5, ".json") != 0) return;
+    mem_grow(&items, &out->room, out->count + 1, sizeof *out->items);
+    out->items = items;
+    out->items[out->count++] = strdup(path);
+    return;
+  }
+  folder = opendir(path);
+  while (folder && (entry = readdir(folder))) {
+    char *inside;
+
+    if (entry->d_name[0] == '.') continue;
+    inside = file_join(path, entry->d_name);
+    list_cases(inside, out);
+    free(inside);
+  }
+  if (folder) closedir(folder);
+}
+
+static int by_name(const void *a, const void *b)
+{
+  return strcmp(*(char *const *)a, *(char *const *)b);
+}
+
+static void time_decisions(const struct knowledge *k, char **arg, int count, int rounds, bool showing)
+{
+  struct paths found = {0};
+  struct timing t = {0};
+  size_t step, cases = 0;
+
+  for (int i = 0; i < count; i++) list_cases(arg[i], &found);
+  if (found.count > 1) qsort(found.items, found.count, sizeof *found.items, by_name);
+  step = found.count > CASES ? found.count / CASES : 1;
+  t.ms = mem_array(found.count * (size_t)rounds, sizeof *t.ms);
+  for (size_t i = 0; i < found.count; i += step) cases += time_case(k, found.items[i], rounds, showing, &t);
+  qsort(t.ms, t.count, sizeof *t.ms, by_size);
+  printf("\ndecisions on %zu real cases, %zu faults, %zu checks, %d rounds, processor time: median %.1f ms, p95 %.1f, p99 %.1f, "
+         "max %.1f; exact %zu, rollout %zu, look-ahead %zu\n", cases, k->fault_count, k->check_count, rounds,
+         at_share(t.ms, t.count, 0.5), at_share(t.ms, t.count, 0.95), at_share(t.ms, t.count, 0.99),
+         at_share(t.ms, t.count, 1), t.method[ADVICE_EXACT], t.method[ADVICE_ROLLOUT], t.method[ADVICE_LOOK_AHEAD]);
+  for (size_t i = 0; i < found.count; i++) free(found.items[i]);
+  free(found.items);
+  free(t.ms);
+}
+
+int main(int argc, char **argv)
+{
+  size_t instances = 1000;
+  int rounds = 20, i = 1;
+  bool showing = false;
+  struct knowledge k;
+  struct err e;
+
+  for (; i < argc && strncmp(argv[i], "--", 2) == 0; i++)
+    if (strcmp(argv[i], "--show") == 0) showing = true;
+    else if (strcmp(argv[i], "--instances") == 0 && i + 1 < argc) instances = strtoul(argv[++i], NULL, 10);
+    else if (strcmp(argv[i], "--rounds") == 0 && i + 1 < argc) rounds = atoi(argv[++i]);
+  for (int s = 0; s < SETTING_COUNT && instances > 0; s++) print_excess((enum plan_setting)s, instances);
+  if (i == argc) return 0;
+  if (load_knowledge(&k, &e)) {
+    fprintf(stderr, "%s\n", e.text);
+    return 1;
+  }
+  time_decisions(&k, argv + i, argc - i, rounds > 0 ? rounds : 1, showing);
+  knowledge_free(&k);
+  return 0;
+}
