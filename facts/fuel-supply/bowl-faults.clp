@@ -86,7 +86,7 @@
 (deffacts flooding-faults "too much fuel and where it goes"
   (fault (id engine-flooded) (name "engine flooded") (system fuel) (sort consequence)
     (base-rate 0.03)
-    (is "Cylinder and plug are wet with fuel; a sooty plug stays dead until it is dried or renewed.")
+    (is "Cylinder and plug are wet with fuel; a sooty plug stays dead until dried or renewed.")
     (comes-about "Many pulls with the choke shut; or a leaking needle or no spark is behind it.")
     (shows "No start after many tries, strong smell, wet plug; starts after clearing.")
     (looks-like float-needle-leaking overflow coil-dead spark-test too-much-oil-in-mix

@@ -126,6 +126,14 @@ static void try_engine(const struct knowledge *k, struct problems *p)
   else problem_add(p, true, "engine", e.file, e.line, "%s", e.text);
 }
 
+static int want_folder(const char *path, struct err *e)
+{
+  struct stat st;
+
+  if (stat(path, &st) == 0 && S_ISDIR(st.st_mode)) return 0;
+  return err_set(e, EX_NOINPUT, path, 0, "is not a folder of knowledge that could be looked at.");
+}
+
 /* Does a folder hold a whole knowledge, and not only somebody's additions to it? */
 static bool is_whole(const char *folder)
 {
@@ -192,7 +200,9 @@ int run_vet(const struct args *args, struct err *e)
 
   if (args->cases && !args->against)
     return err_set(e, EX_USAGE, NULL, 0, "--cases goes with --against: it says which cases are compared.");
-  status = find_shipped(&r.shipped, e);
+  status = args->positional_count ? want_folder(args->positional[0], e) : 0;
+  if (status == 0 && args->against) status = want_folder(args->against, e);
+  if (status == 0) status = find_shipped(&r.shipped, e);
   if (status) return status;
   if (args->positional_count == 0) r.own = find_own();
   status = look(&r, e);

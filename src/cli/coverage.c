@@ -28,22 +28,23 @@ static void basis_row(const char *what, const size_t *count)
   size_t all = 0;
 
   for (size_t b = 0; b < BASES; b++) all += count[b];
-  printf("| %s | %zu | %zu | %zu | %zu | %zu |\n", what, all, count[BASIS_PUBLISHED], count[BASIS_COMMON_PRACTICE],
-         count[BASIS_MEMORY], count[BASIS_ESTIMATE]);
+  printf("| %s | %zu | %zu | %zu | %zu | %zu |\n", what, all, count[BASIS_PUBLISHED],
+         count[BASIS_COMMON_PRACTICE], count[BASIS_MEMORY], count[BASIS_ESTIMATE]);
 }
 
-#define BASIS_ROW(what, array, number)                                                   \
-  do {                                                                                   \
-    size_t count[BASES] = {0};                                                           \
-    for (size_t i = 0; i < (number); i++) count[(array)[i].origin.basis]++;              \
-    basis_row(what, count);                                                              \
+#define BASIS_ROW(what, array, number)                                                                       \
+  do {                                                                                                       \
+    size_t count[BASES] = {0};                                                                               \
+    for (size_t i = 0; i < (number); i++) count[(array)[i].origin.basis]++;                                  \
+    basis_row(what, count);                                                                                  \
   } while (0)
 
 static void print_basis(const struct knowledge *k)
 {
   size_t signs[BASES] = {0}, leads[BASES] = {0};
 
-  for (size_t i = 0; i < k->sign_count; i++) (k->signs[i].check >= 0 ? signs : leads)[k->signs[i].origin.basis]++;
+  for (size_t i = 0; i < k->sign_count; i++)
+    (k->signs[i].check >= 0 ? signs : leads)[k->signs[i].origin.basis]++;
   printf("## What it rests on\n\n| entries | all | published | common practice | memory | estimate |\n"
          "|---|---:|---:|---:|---:|---:|\n");
   BASIS_ROW("machine classes", k->classes, k->class_count);
@@ -58,8 +59,10 @@ static void print_basis(const struct knowledge *k)
   BASIS_ROW("repairs", k->repairs, k->repair_count);
   BASIS_ROW("cautions", k->cautions, k->caution_count);
   BASIS_ROW("rules", k->rules, k->rule_count);
-  printf("\nChances and base rates are estimates almost everywhere: no published counts of such faults were found "
-         "that would hold.\n%zu sources are named.\n\n", k->source_count);
+  printf("\nChances and base rates are estimates almost everywhere: no published counts of such faults were "
+         "found "
+         "that would hold.\n%zu sources are named.\n\n",
+         k->source_count);
 }
 
 /* ---- systems -------------------------------------------------------------------------- */
@@ -83,9 +86,9 @@ static void print_systems(const struct knowledge *k)
       f += faults[s][b];
       c += checks[s][b];
     }
-    printf("| %s | %zu | %zu, %zu, %zu, %zu | %zu | %zu, %zu, %zu, %zu | %zu |\n", systems[s], f, faults[s][1],
-           faults[s][2], faults[s][3], faults[s][4], c, checks[s][1], checks[s][2], checks[s][3], checks[s][4],
-           measured[s]);
+    printf("| %s | %zu | %zu, %zu, %zu, %zu | %zu | %zu, %zu, %zu, %zu | %zu |\n", systems[s], f,
+           faults[s][1], faults[s][2], faults[s][3], faults[s][4], c, checks[s][1], checks[s][2],
+           checks[s][3], checks[s][4], measured[s]);
   }
   printf("\n");
 }
@@ -98,7 +101,8 @@ static void print_matrix(const struct knowledge *k)
   for (size_t i = 0; i < k->sign_count; i++)
     if (k->signs[i].check >= 0)
       signs[system_of(k->faults[k->signs[i].fault].system)][system_of(k->checks[k->signs[i].check].system)]++;
-  printf("## Where faults show\n\nSigns of the faults of a system (down) at the checks of a system (across).\n\n|");
+  printf("## Where faults show\n\nSigns of the faults of a system (down) at the checks of a system "
+         "(across).\n\n|");
   for (size_t s = 0; s < SYSTEMS; s++) printf(" | %s", systems[s]);
   printf(" |\n|---");
   for (size_t s = 0; s < SYSTEMS; s++) printf("|---:");
@@ -174,20 +178,24 @@ static void print_fault(const struct knowledge *k, const struct parted *pairs, s
       else checks += !again;
     }
   printf("| %s | %s | %zu | %zu | ", f->id, basis_name(f->origin.basis), checks, complaints);
-  if (p) printf("%s | %s, %.0f %%", k->faults[p->a == fault ? p->b : p->a].id,
-                p->check >= 0 ? k->checks[p->check].id : "nothing", 100 * p->distance);
+  if (p)
+    printf("%s | %s, %.0f %%", k->faults[p->a == fault ? p->b : p->a].id,
+           p->check >= 0 ? k->checks[p->check].id : "nothing", 100 * p->distance);
   else printf("|");
   printf(" |\n");
 }
 
 static void print_faults(const struct knowledge *k, const struct parted *pairs, size_t count)
 {
-  printf("## Faults\n\nFor each: on how many checks it shows, how many complaints it leads to, the fault that is "
-         "hardest to tell from it\non the same machine, and the check that does it best: in how many of a hundred "
+  printf("## Faults\n\nFor each: on how many checks it shows, how many complaints it leads to, the fault "
+         "that is "
+         "hardest to tell from it\non the same machine, and the check that does it best: in how many of a "
+         "hundred "
          "machines it comes out differently.\n");
   for (size_t s = 0; s < SYSTEMS; s++) {
     printf("\n### %s\n\n| fault | basis | checks | complaints | hardest to tell from | by |\n"
-           "|---|---|---:|---:|---|---|\n", systems[s]);
+           "|---|---|---:|---:|---|---|\n",
+           systems[s]);
     for (size_t i = 0; i < k->fault_count; i++)
       if (system_of(k->faults[i].system) == s) print_fault(k, pairs, count, (int)i);
   }
@@ -212,7 +220,8 @@ static void print_groups(const struct knowledge *k, const struct parted *pairs, 
   }
   if (found == 0) printf("none.\n");
   printf("\nThe pairs that are parted least, of %zu that one machine can have:\n\n"
-         "| fault | fault | best check | parts |\n|---|---|---|---:|\n", count);
+         "| fault | fault | best check | parts |\n|---|---|---|---:|\n",
+         count);
   for (size_t i = 0; i < count && i < CLOSEST_SHOWN; i++)
     printf("| %s | %s | %s | %.0f %% |\n", k->faults[pairs[i].a].id, k->faults[pairs[i].b].id,
            pairs[i].check >= 0 ? k->checks[pairs[i].check].id : "none", 100 * pairs[i].distance);

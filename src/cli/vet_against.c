@@ -15,7 +15,10 @@
 
 enum { MOST_DEPTH = 6 };
 
-struct names { char **items; size_t count, room; };
+struct names {
+  char **items;
+  size_t count, room;
+};
 
 static bool is_folder(const char *path)
 {
@@ -57,10 +60,7 @@ static void find_cases(struct names *found, const char *folder, int depth)
   if (d) closedir(d);
 }
 
-static int by_name(const void *a, const void *b)
-{
-  return strcmp(*(char *const *)a, *(char *const *)b);
-}
+static int by_name(const void *a, const void *b) { return strcmp(*(char *const *)a, *(char *const *)b); }
 
 /* The first of the ranking, or a failure in *e. */
 static int first_answer(const struct knowledge *k, const char *file, const struct json *j, struct buf *id,

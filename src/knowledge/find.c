@@ -188,8 +188,10 @@ static int walk(struct knowledge_files *f, const char *root, const char *top, bo
 static int by_name(const void *a, const void *b)
 {
   const struct knowledge_file *x = a, *y = b;
+  bool x_adds = x->own && !x->replaces, y_adds = y->own && !y->replaces;
 
-  return strcmp(x->name, y->name);
+  /* what an own file has in common with a shipped one is then said of the own file */
+  return x_adds != y_adds ? x_adds - y_adds : strcmp(x->name, y->name);
 }
 
 int find_files(const char *shipped, const char *own, struct knowledge_files *out, struct err *e)

@@ -6,9 +6,15 @@
 #include <string.h>
 
 /* What one fault shows at one check: chance of each result, the fault alone. */
-struct row { int check; double *chance; };
+struct row {
+  int check;
+  double *chance;
+};
 
-struct rows { struct row *items; size_t count, room; };
+struct rows {
+  struct row *items;
+  size_t count, room;
+};
 
 struct parting {
   const struct knowledge *k;

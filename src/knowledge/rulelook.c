@@ -102,7 +102,8 @@ void rule_looks_read(struct rule_looks *l, const struct knowledge *k)
       if (strcmp(node_head(n), "defrule") != 0) continue;
       mem_grow(&items, &l->room, l->count + 1, sizeof *l->items);
       l->items = items;
-      l->items[l->count] = (struct rule_look){.id = n->first->next->text, .file = k->texts[i].file, .line = n->line};
+      l->items[l->count] =
+          (struct rule_look){.id = n->first->next->text, .file = k->texts[i].file, .line = n->line};
       read_rule(&l->items[l->count++], n);
       add_words(l, n);
     }
@@ -138,13 +139,13 @@ static bool term_takes(const char *term, size_t len, const char *word)
 {
   bool not = len > 0 && *term == '~', same;
 
-  if (not) {
+  if (not ) {
     term++;
     len--;
   }
   if (len == 0 || *term == '?' || *term == '$' || *term == ':' || *term == '=' || *term == '*') return true;
   same = strlen(word) == len && strncmp(term, word, len) == 0;
-  return same != not;
+  return same != not ;
 }
 
 /* In a constraint & binds closer than |. */

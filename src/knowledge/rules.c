@@ -181,7 +181,7 @@ static void look_at_action(struct look *l, const struct node *action)
   } else {
     say(l, action->line, "function",
         "a rule may not do \"%s\". It may only assert conclusions (and bind values for them).",
-        *head ? head : action->text);
+        *head ? head : action->kind == NODE_LIST ? "?" : action->text);
   }
 }
 

@@ -28,9 +28,11 @@ static void overlaps(struct vet *v, size_t b)
     const struct refs *needs[3] = {&x->needs, &y->needs, &v->k->checks[x->check].needs};
 
     if (y->check == x->check && y->needs.count == x->needs.count && parting_common(v->parting, needs, 3))
-      VET_SAY(v, true, "bands-overlap", &x->origin,
-              "bands \"%s\" and \"%s\" (%s:%d) can fit the same machine and ask for as many features, so nothing "
-              "says which of them judges a reading.", x->id, y->id, y->origin.file, y->origin.line);
+      VET_SAY(
+          v, true, "bands-overlap", &x->origin,
+          "bands \"%s\" and \"%s\" (%s:%d) can fit the same machine and ask for as many features, so nothing "
+          "says which of them judges a reading.",
+          x->id, y->id, y->origin.file, y->origin.line);
   }
 }
 
@@ -55,16 +57,19 @@ static void measured(struct vet *v, size_t check)
     }
   if (count == 0) {
     VET_SAY(v, false, "no-bands", &c->origin,
-            "check \"%s\" is measured, but no bands say what a reading means without the maker's figure.", c->id);
+            "check \"%s\" is measured, but no bands say what a reading means without the maker's figure.",
+            c->id);
     return;
   }
   if (general == 0)
     VET_SAY(v, false, "bands-gap", &c->origin,
-            "all bands of \"%s\" ask for features, so on other machines nothing says what a reading means.", c->id);
+            "all bands of \"%s\" ask for features, so on other machines nothing says what a reading means.",
+            c->id);
   for (size_t r = 0; r < c->results.count; r++)
     if (!covered(k, (int)check, (int)r))
       VET_SAY(v, false, "result-without-bands", &c->origin,
-              "no reading of \"%s\" can come out as \"%s\": it is in none of its bands.", c->id, c->results.items[r]);
+              "no reading of \"%s\" can come out as \"%s\": it is in none of its bands.", c->id,
+              c->results.items[r]);
   if (c->tolerance <= 0)
     VET_SAY(v, false, "no-tolerance", &c->origin,
             "check \"%s\" has no tolerance, so a reading right at a limit counts as certain.", c->id);
@@ -77,8 +82,8 @@ void vet_bands(struct vet *v)
 
     overlaps(v, i);
     if (v->k->checks[b->check].kind != KIND_MEASURE)
-      VET_SAY(v, false, "bands-unmeasured", &b->origin, "bands \"%s\" judge check \"%s\", which is not measured.",
-              b->id, b->check_id);
+      VET_SAY(v, false, "bands-unmeasured", &b->origin,
+              "bands \"%s\" judge check \"%s\", which is not measured.", b->id, b->check_id);
   }
   for (size_t i = 0; i < v->k->check_count; i++)
     if (v->k->checks[i].kind == KIND_MEASURE) measured(v, i);

@@ -46,7 +46,8 @@ static void checks(struct vet *v)
     if (c->steps.count == 0)
       VET_SAY(v, false, "no-steps", &c->origin, "check \"%s\" does not say how it is made.", c->id);
     if (c->mistakes.count == 0 && (c->kind == KIND_MEASURE || c->kind == KIND_TRY))
-      VET_SAY(v, false, "no-mistakes", &c->origin, "check \"%s\" names no common mistake in making it.", c->id);
+      VET_SAY(v, false, "no-mistakes", &c->origin, "check \"%s\" names no common mistake in making it.",
+              c->id);
     if (c->tools.count == 0 && c->kind == KIND_MEASURE)
       VET_SAY(v, false, "no-tools", &c->origin, "check \"%s\" is measured, but not with what.", c->id);
   }
@@ -68,7 +69,8 @@ static void work(struct vet *v)
     if (c->minutes_off + c->minutes_on <= 0)
       VET_SAY(v, false, "no-minutes", &c->origin, "cover \"%s\" takes no minutes off and on.", c->id);
     if (c->refit.count == 0)
-      VET_SAY(v, false, "no-steps", &c->origin, "cover \"%s\" does not say what to look at when it goes back.", c->id);
+      VET_SAY(v, false, "no-steps", &c->origin,
+              "cover \"%s\" does not say what to look at when it goes back.", c->id);
   }
 }
 
@@ -84,7 +86,8 @@ static void words(struct vet *v)
   }
   for (size_t i = 0; i < v->k->caution_count; i++) {
     text(v, "caution", v->k->cautions[i].id, "text", v->k->cautions[i].text, &v->k->cautions[i].origin);
-    text(v, "caution", v->k->cautions[i].id, "defer-to", v->k->cautions[i].defer_to, &v->k->cautions[i].origin);
+    text(v, "caution", v->k->cautions[i].id, "defer-to", v->k->cautions[i].defer_to,
+         &v->k->cautions[i].origin);
   }
   for (size_t i = 0; i < v->k->feature_count; i++) {
     text(v, "feature", v->k->features[i].id, "name", v->k->features[i].name, &v->k->features[i].origin);

@@ -21,8 +21,8 @@ static void say_group(struct vet *v, const int *group, size_t first)
       same = same && v->k->faults[i].repair == f->repair;
     }
   if (!same) /* with one repair for all it does not matter which it is */
-    VET_SAY(v, false, "ambiguity-group", &f->origin, "no check parts these faults, and their repairs differ: %s.",
-            buf_text(&b));
+    VET_SAY(v, false, "ambiguity-group", &f->origin,
+            "no check parts these faults, and their repairs differ: %s.", buf_text(&b));
   buf_free(&b);
 }
 
@@ -65,8 +65,10 @@ static void look_alike(struct vet *v, const struct fault *f, int other, int chec
   d = parting_distance(v->parting, check, (int)(f - k->faults), other);
   if (d < PARTING_LEAST)
     VET_SAY(v, false, "does-not-part", &f->origin,
-            "check \"%s\" is to part \"%s\" and \"%s\", but by their signs it comes out differently on only %.0f of "
-            "100 machines.", k->checks[check].id, f->id, g->id, 100 * d);
+            "check \"%s\" is to part \"%s\" and \"%s\", but by their signs it comes out differently on only "
+            "%.0f of "
+            "100 machines.",
+            k->checks[check].id, f->id, g->id, 100 * d);
 }
 
 static void look_alikes(struct vet *v)
@@ -98,7 +100,8 @@ static void shown_and_told(struct vet *v)
       VET_SAY(v, false, "no-complaint", &f->origin, "no complaint leads to fault \"%s\".", f->id);
     else if (told[i] < leads_least || told[i] > leads_most)
       VET_SAY(v, false, "leads-sum", &f->origin,
-              "the chances of the complaints of \"%s\" add to %.2f; they should come to about 1.", f->id, told[i]);
+              "the chances of the complaints of \"%s\" add to %.2f; they should come to about 1.", f->id,
+              told[i]);
   }
   free(shown);
   free(told);
@@ -114,7 +117,8 @@ static void part_nothing(struct vet *v)
     knowledge_signs_of_check(k, (int)i, &first, &last);
     if (first == last && !rule_looks_mention(&v->rules, k->checks[i].id))
       VET_SAY(v, false, "parts-nothing", &k->checks[i].origin,
-              "check \"%s\" parts nothing: no fault has a sign for it and no rule asks for it.", k->checks[i].id);
+              "check \"%s\" parts nothing: no fault has a sign for it and no rule asks for it.",
+              k->checks[i].id);
   }
 }
 

@@ -5,7 +5,7 @@
 #include "knowledge/rules.h"
 #include "knowledge/vet_parts.h"
 
-#define RULE_SAY(v, serious, kind, r, ...) \
+#define RULE_SAY(v, serious, kind, r, ...)                                                                   \
   problem_add((v)->p, serious, kind, (r)->file, (r)->line, __VA_ARGS__)
 
 /* ---- how rules hang together ---------------------------------------------------------- */
@@ -57,8 +57,10 @@ static void loops(struct vet *v)
     back = mark[i];
     spread(&v->rules, mark);
     if (back || mark[i])
-      RULE_SAY(v, true, "rule-loop", r, "rule \"%s\" comes round to itself: what it concludes leads to its own "
-               "conditions%s.", r->id, back ? "" : " by way of other rules");
+      RULE_SAY(v, true, "rule-loop", r,
+               "rule \"%s\" comes round to itself: what it concludes leads to its own "
+               "conditions%s.",
+               r->id, back ? "" : " by way of other rules");
   }
   free(mark);
 }
@@ -85,11 +87,14 @@ static void feedback(struct vet *v, const struct rule_look *r)
     const char *head = node_head(r->draws[i]);
     bool good = false;
 
-    for (size_t h = 0; h < sizeof harmless / sizeof harmless[0]; h++) good = good || strcmp(harmless[h], head) == 0;
+    for (size_t h = 0; h < sizeof harmless / sizeof harmless[0]; h++)
+      good = good || strcmp(harmless[h], head) == 0;
     if (!good)
-      problem_add(v->p, true, "belief-feedback", r->file, r->draws[i]->line,
-                  "rule \"%s\" goes by a belief and concludes \"%s\", which changes beliefs in turn. It may advise, "
-                  "warn, hand over, ask first, or call a check unsafe or pointless.", r->id, head);
+      problem_add(
+          v->p, true, "belief-feedback", r->file, r->draws[i]->line,
+          "rule \"%s\" goes by a belief and concludes \"%s\", which changes beliefs in turn. It may advise, "
+          "warn, hand over, ask first, or call a check unsafe or pointless.",
+          r->id, head);
   }
 }
 
@@ -110,7 +115,8 @@ static int check_of(const struct vet *v, const struct node *pattern)
 
 static void never(struct vet *v, const struct rule_look *r, int line, const char *why, const char *what)
 {
-  problem_add(v->p, false, "never-fires", r->file, line, "rule \"%s\" can never fire: %s \"%s\".", r->id, why, what);
+  problem_add(v->p, false, "never-fires", r->file, line, "rule \"%s\" can never fire: %s \"%s\".", r->id, why,
+              what);
 }
 
 /* Every check that a pattern names must be able to give one of the results it names. */
@@ -150,14 +156,16 @@ static void results_at_odds(struct vet *v, const struct rule_look *r, size_t i)
     for (size_t n = 0; n < results->count; n++)
       possible = possible || (pattern_takes(f, "result", results->items[n]) &&
                               pattern_takes(o->form, "result", results->items[n]) != o->negated);
-    if (!possible) never(v, r, o->form->line, "its conditions want different results of", v->k->checks[check].id);
+    if (!possible)
+      never(v, r, o->form->line, "its conditions want different results of", v->k->checks[check].id);
   }
 }
 
 static void complaint_that_cannot_be(struct vet *v, const struct rule_look *r, const struct node *f)
 {
   for (size_t i = 0; i < v->k->complaint_count; i++)
-    if (pattern_takes(f, "complaint", v->k->complaints[i].id) && pattern_takes(f, "runs", v->k->complaints[i].runs))
+    if (pattern_takes(f, "complaint", v->k->complaints[i].id) &&
+        pattern_takes(f, "runs", v->k->complaints[i].runs))
       return;
   never(v, r, f->line, "no complaint is as it wants", node_head(f));
 }
@@ -287,12 +295,13 @@ static void look_at_drawn(struct vet *v, const struct rule_look *r, const struct
 
   if (word)
     problem_add(v->p, false, "no-effect", r->file, d->line,
-                "rule \"%s\" concludes \"%s\" for machines without \"%s\", where it cannot apply.", r->id, head, word);
+                "rule \"%s\" concludes \"%s\" for machines without \"%s\", where it cannot apply.", r->id,
+                head, word);
   if (check >= 0 && found_by(v, r, check) &&
       (strcmp(head, "implies") == 0 || strcmp(head, "pointless") == 0 || strcmp(head, "ask-first") == 0))
     problem_add(v->p, false, "no-effect", r->file, d->line,
-                "rule \"%s\" concludes \"%s\" about check \"%s\", whose result is among its own conditions.", r->id,
-                head, v->k->checks[check].id);
+                "rule \"%s\" concludes \"%s\" about check \"%s\", whose result is among its own conditions.",
+                r->id, head, v->k->checks[check].id);
 }
 
 void vet_rules(struct vet *v)

@@ -16,7 +16,10 @@ enum {
   MOST_TEXT = 160   /* anything else: two lines of a screen of 80 columns */
 };
 
-struct sentence { const char *kind, *id, *words; const struct origin *origin; };
+struct sentence {
+  const char *kind, *id, *words;
+  const struct origin *origin;
+};
 
 struct sentences {
   struct vet *v;
@@ -97,8 +100,9 @@ static void say_repeated(struct sentences *s)
     const struct sentence *a = &s->items[i - 1], *b = &s->items[i];
 
     if (strcmp(a->kind, b->kind) == 0 && strcmp(a->words, b->words) == 0)
-      VET_SAY(s->v, false, "repeated-text", b->origin, "%s \"%s\" says the same as \"%s\" (%s:%d): \"%.70s\".",
-              b->kind, b->id, a->id, a->origin->file, a->origin->line, b->words);
+      VET_SAY(s->v, false, "repeated-text", b->origin,
+              "%s \"%s\" says the same as \"%s\" (%s:%d): \"%.70s\".", b->kind, b->id, a->id, a->origin->file,
+              a->origin->line, b->words);
   }
 }
 
@@ -159,14 +163,15 @@ static void names(struct vet *v)
   }
 }
 
-static void fit(struct vet *v, const char *kind, const char *id, const char *slot, const char *text, size_t most,
-                const struct origin *o)
+static void fit(struct vet *v, const char *kind, const char *id, const char *slot, const char *text,
+                size_t most, const struct origin *o)
 {
   size_t columns = text ? text_columns(text) : 0;
 
   if (columns > most)
-    VET_SAY(v, false, "too-long", o, "%s \"%s\": its %s takes %zu columns; more than %zu do not fit the screen.",
-            kind, id, slot, columns, most);
+    VET_SAY(v, false, "too-long", o,
+            "%s \"%s\": its %s takes %zu columns; more than %zu do not fit the screen.", kind, id, slot,
+            columns, most);
 }
 
 static void fit_all(struct vet *v, const char *kind, const char *id, const char *slot, const struct texts *t,
@@ -218,7 +223,8 @@ static void lengths_of_work(struct vet *v)
   for (size_t i = 0; i < k->caution_count; i++)
     fit(v, "caution", k->cautions[i].id, "text", k->cautions[i].text, MOST_TEXT, &k->cautions[i].origin);
   for (size_t i = 0; i < k->complaint_count; i++)
-    fit(v, "complaint", k->complaints[i].id, "name", k->complaints[i].name, MOST_NAME, &k->complaints[i].origin);
+    fit(v, "complaint", k->complaints[i].id, "name", k->complaints[i].name, MOST_NAME,
+        &k->complaints[i].origin);
   for (size_t i = 0; i < k->rule_count; i++)
     fit(v, "rule", k->rules[i].id, "reason", k->rules[i].reason, MOST_TEXT, &k->rules[i].origin);
 }

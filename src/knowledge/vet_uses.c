@@ -4,7 +4,9 @@
 
 #include "knowledge/vet_parts.h"
 
-struct used { bool *caution, *cover, *repair, *feature; };
+struct used {
+  bool *caution, *cover, *repair, *feature;
+};
 
 static void mark(bool *used, const struct refs *r)
 {
@@ -53,8 +55,8 @@ static void unused(struct vet *v, bool used, const char *kind, const char *id, c
 static void uses(struct vet *v)
 {
   const struct knowledge *k = v->k;
-  struct used u = {mem_array(k->caution_count, 1), mem_array(k->cover_count, 1), mem_array(k->repair_count, 1),
-                   mem_array(k->feature_count, 1)};
+  struct used u = {mem_array(k->caution_count, 1), mem_array(k->cover_count, 1),
+                   mem_array(k->repair_count, 1), mem_array(k->feature_count, 1)};
 
   mark_all(k, &u);
   for (size_t i = 0; i < k->caution_count; i++)
@@ -65,7 +67,8 @@ static void uses(struct vet *v)
     unused(v, u.repair[i], "repair", k->repairs[i].id, &k->repairs[i].origin, "fault");
   /* a choice of one needs all its members, to say "none of the others" */
   for (size_t i = 0; i < k->feature_count; i++)
-    unused(v, u.feature[i] || k->features[i].one_of, "feature", k->features[i].id, &k->features[i].origin, "fault, check, cover, band");
+    unused(v, u.feature[i] || k->features[i].one_of, "feature", k->features[i].id, &k->features[i].origin,
+           "fault, check, cover, band");
   free(u.caution);
   free(u.cover);
   free(u.repair);
@@ -76,7 +79,8 @@ static void fits(struct vet *v, const char *kind, const char *id, const struct r
                  const struct origin *o)
 {
   if (!parting_common(v->parting, &needs, 1))
-    VET_SAY(v, false, "fits-nowhere", o, "%s \"%s\": no class of machine can have all that it needs.", kind, id);
+    VET_SAY(v, false, "fits-nowhere", o, "%s \"%s\": no class of machine can have all that it needs.", kind,
+            id);
 }
 
 /* A feature that a class has, may have, or gets along with another. */
@@ -100,13 +104,13 @@ static void base_rates(struct vet *v)
     const struct refs *needs = &k->faults[b->fault].needs;
 
     if (!parting_fits(v->parting, b->machine_class, &needs, 1))
-      VET_SAY(v, false, "fits-nowhere", &b->origin, "a base rate of \"%s\" for %s, which cannot have that fault.",
-              b->fault_id, b->class_id);
+      VET_SAY(v, false, "fits-nowhere", &b->origin,
+              "a base rate of \"%s\" for %s, which cannot have that fault.", b->fault_id, b->class_id);
     for (size_t j = 0; j < i; j++)
       if (k->base_rates[j].fault == b->fault && k->base_rates[j].machine_class == b->machine_class)
         VET_SAY(v, true, "repeated-base-rate", &b->origin,
-                "the base rate of \"%s\" for %s is already at %s:%d; only that one counts.", b->fault_id, b->class_id,
-                k->base_rates[j].origin.file, k->base_rates[j].origin.line);
+                "the base rate of \"%s\" for %s is already at %s:%d; only that one counts.", b->fault_id,
+                b->class_id, k->base_rates[j].origin.file, k->base_rates[j].origin.line);
   }
 }
 
@@ -130,6 +134,6 @@ void vet_uses(struct vet *v)
     fits(v, "caution", k->cautions[i].id, &k->cautions[i].needs, &k->cautions[i].origin);
   for (size_t i = 0; i < k->feature_count; i++)
     if (!found_somewhere(k, i))
-      VET_SAY(v, false, "fits-nowhere", &k->features[i].origin, "feature \"%s\" is had by no class of machine.",
-              k->features[i].id);
+      VET_SAY(v, false, "fits-nowhere", &k->features[i].origin,
+              "feature \"%s\" is had by no class of machine.", k->features[i].id);
 }

@@ -1,0 +1,7 @@
+(deffacts covers "what comes off"
+  (cover (id air-box) (name "air filter box") (under tank-cap) (minutes-off 2) (minutes-on 2) (run-without no)
+    (cautions hot-parts) (refit "Gasket whole.") (basis common-practice))
+  (cover (id carburettor) (name "carburettor") (under air-box) (minutes-off 8) (minutes-on 10)
+    (run-without no) (cautions fuel-vapour) (refit "O-ring there?") (basis common-practice))
+  (cover (id tank-cap) (name "tank cap") (minutes-off 0) (minutes-on 0.1) (run-without yes)
+    (cautions fuel-vapour) (refit "Vent clear.") (basis common-practice)))

@@ -1,0 +1,5 @@
+(deffacts cautions "warnings"
+  (caution (id fuel-vapour) (text "No flame and no spark near open fuel.")
+    (defer-to "the fire service") (basis common-practice))
+  (caution (id hot-parts) (text "Let it cool before you touch it.")
+    (defer-to "the maker's manual") (basis memory) (source old-handbook)))
