@@ -1,5 +1,5 @@
-# What is installed and packed: program, knowledge, man page, completion, schema, example
-# cases and licence. `cmake --install` or cpack; `uninstall` takes it all away again.
+# What is installed and packed: program, knowledge, man page, completion, documents,
+# example cases and licence. `cmake --install` or cpack; `uninstall` takes it all away again.
 set(pullcord_share "${CMAKE_INSTALL_DATADIR}/pullcord")
 
 # Man page and completion are what the program itself prints, so they cannot fall behind it.
@@ -34,8 +34,8 @@ install(FILES "${man_page}" DESTINATION "${CMAKE_INSTALL_MANDIR}/man1")
 install(FILES "${made}/pullcord.bash" RENAME pullcord
   DESTINATION "${CMAKE_INSTALL_DATADIR}/bash-completion/completions")
 install(FILES "${CMAKE_SOURCE_DIR}/LICENSE" RENAME copyright DESTINATION "${CMAKE_INSTALL_DOCDIR}")
-install(DIRECTORY "${CMAKE_SOURCE_DIR}/docs/schema" DESTINATION "${CMAKE_INSTALL_DOCDIR}"
-  OPTIONAL FILES_MATCHING PATTERN "*.json")
+install(DIRECTORY "${CMAKE_SOURCE_DIR}/docs/" DESTINATION "${CMAKE_INSTALL_DOCDIR}"
+  FILES_MATCHING PATTERN "*.md" PATTERN "*.json" PATTERN decisions EXCLUDE)
 install(DIRECTORY "${CMAKE_SOURCE_DIR}/demo/" DESTINATION "${CMAKE_INSTALL_DOCDIR}/examples"
   FILES_MATCHING PATTERN "*.json")
 

@@ -35,7 +35,8 @@ packages_install() { # kinds
   fi
   printf 'Installing: %s\n' "${missing[*]}"
   as_root+=(env DEBIAN_FRONTEND=noninteractive)
-  "${as_root[@]}" apt-get -qq -o DPkg::Lock::Timeout=300 -o Acquire::Retries=3 update &&
-    "${as_root[@]}" apt-get -qq -y -o DPkg::Lock::Timeout=300 -o Acquire::Retries=3 \
-      -o Dpkg::Use-Pty=0 install --no-install-recommends "${missing[@]}" >/dev/null
+  "${as_root[@]}" apt-get -qq -o DPkg::Lock::Timeout=300 -o Acquire::Retries=3 update ||
+    printf 'The lists of packages could not be renewed; going on with those that are here.\n'
+  "${as_root[@]}" apt-get -qq -y -o DPkg::Lock::Timeout=300 -o Acquire::Retries=3 \
+    -o Dpkg::Use-Pty=0 install --no-install-recommends "${missing[@]}" >/dev/null
 }

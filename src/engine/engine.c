@@ -99,8 +99,20 @@ static bool is_kept(const char *name)
   return false;
 }
 
+static int refuse_construct(void *env, const char *name)
+{
+  (void)name;
+  SetPPBufferStatus(env, TRUE); /* what the library prints after an error: it must be there */
+  FlushPPBuffer(env);
+  SavePPBuffer(env, "(");
+  PrintErrorID(env, "GUARD", 1, FALSE); /* and takes down file and line */
+  EnvPrintRouter(env, WERROR, "only templates and rules may stand here.");
+  return TRUE; /* that is, an error */
+}
+
 /* Takes out of the library every construct but templates and rules (functions that call
- * themselves run the stack over), and every function that is not on the list. */
+ * themselves run the stack over), and every function that is not on the list. The library
+ * has constructs taken out by RemoveConstruct, but then looks into freed memory. */
 static void remove_rest(void *env)
 {
   static const char *const constructs[] = {"deffunction", "defglobal",    "defgeneric", "defmethod",
@@ -108,7 +120,11 @@ static void remove_rest(void *env)
                                            "deffacts",    "defmodule"};
   struct FunctionDefinition *f = GetFunctionList(env), *next;
 
-  for (size_t i = 0; i < sizeof constructs / sizeof constructs[0]; i++) RemoveConstruct(env, constructs[i]);
+  for (size_t i = 0; i < sizeof constructs / sizeof constructs[0]; i++) {
+    struct construct *c = FindConstruct(env, constructs[i]);
+
+    if (c) c->parseFunction = refuse_construct;
+  }
   for (; f; f = next) {
     const char *name = ValueToString(f->callFunctionName);
 

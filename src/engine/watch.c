@@ -2,21 +2,14 @@
  * call anybody back: trying out joins, and taking back what has very many reasons. */
 #include "engine/clips.h"
 
-/* The library's calls of these three functions come here first (see FindCLIPS.cmake). */
+/* The library's calls of these two functions come here first (see FindCLIPS.cmake). */
 int guard_EvaluateExpression(void *env, struct expr *e, DATA_OBJECT *out);
-void guard_RemovePMDependencies(void *env, struct partialMatch *match);
 void guard_RemoveLogicalSupport(void *env, struct partialMatch *match);
 
 int guard_EvaluateExpression(void *env, struct expr *e, DATA_OBJECT *out)
 {
   guard_look();
   return EvaluateExpression(env, e, out);
-}
-
-void guard_RemovePMDependencies(void *env, struct partialMatch *match)
-{
-  guard_look();
-  RemovePMDependencies(env, match);
 }
 
 void guard_RemoveLogicalSupport(void *env, struct partialMatch *match)
