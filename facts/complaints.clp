@@ -291,7 +291,7 @@
   (complaint (id no-output) (name "generator gives no or low output") (runs yes) (needs generator-end)
     (ask "Does the generator give no or low voltage?")
     (near wrong-frequency)
-    (says "no power out" "no electricity" "lights dim" "low voltage" "outlets dead"
+    (says "no power" "no power out" "no electricity" "lights dim" "low voltage" "outlets dead"
       "runs but no power at the sockets" "lights go dim and flicker"
       "nothing comes out of the sockets" "socket dead"
       "generator puts out nothing" "runs but gives nothing")

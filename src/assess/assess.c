@@ -323,8 +323,42 @@ int assess_case(struct assessor *a, const struct bench_case *c, struct assessmen
   return status;
 }
 
+/* A check among the options, in the form of the quick plan. */
+static struct next_step as_step(const struct advice_option *o)
+{
+  struct next_step s = {.check = o->step.at, .minutes = o->minutes, .saving = o->break_even,
+                        .ask_first = o->ask_first, .outcome_count = (int)o->result_count};
+
+  s.per_minute = s.minutes > 0 ? s.saving / s.minutes : s.saving;
+  for (size_t i = 0; i < o->result_count; i++)
+    s.outcomes[i] = (struct next_outcome){o->results[i].result, o->results[i].chance, o->results[i].fault,
+                                          o->results[i].belief};
+  return s;
+}
+
+void assess_advise(struct assessment *a, const struct bench_case *c)
+{
+  size_t n = 0;
+
+  if (a->advised) return;
+  plan_advise(&a->net, c, &a->drawn, a->belief, c->off, &a->advice);
+  a->advised = true;
+  for (size_t i = 0; i < a->advice.count; i++) {
+    const struct advice_option *o = &a->advice.options[i];
+    void *items = a->plan.steps;
+
+    if (o->step.kind != ADVICE_CHECK || o->result_count == 0) continue;
+    mem_grow(&items, &a->plan.room, n + 1, sizeof *a->plan.steps);
+    a->plan.steps = items;
+    a->plan.steps[n++] = as_step(o);
+  }
+  a->plan.count = n;
+  a->plan.cost_now = a->advice.no_checks;
+}
+
 void assessment_free(struct assessment *a)
 {
+  if (a->advised) advice_free(&a->advice);
   conclusions_free(&a->drawn);
   casenet_free(&a->net);
   next_free(&a->plan);

@@ -9,6 +9,7 @@
 #include "engine/engine.h"
 #include "model/case.h"
 #include "model/conclusions.h"
+#include "plan/advise.h"
 #include "plan/next.h"
 #include "weigh/casenet.h"
 
@@ -34,6 +35,8 @@ struct assessment {
                    sound and two_or_more are not known (0) */
   double log_chance;
   struct next_plan plan;
+  struct advice advice; /* empty until assess_advise */
+  bool advised;
   enum disposition disposition;
   int hand_over; /* conclusion index in drawn, -1 when none */
 };
@@ -48,6 +51,11 @@ void assessor_close(struct assessor *a);
 /* Assesses the case as it stands. *out is filled anew (free with assessment_free).
  * EX_TEMPFAIL from the engine's limits. */
 int assess_case(struct assessor *a, const struct bench_case *c, struct assessment *out, struct err *e);
+
+/* Plans the work in full: checks, trial repairs and giving up on one scale of cost. What it
+ * advises replaces the quick plan of assess_case (plan.steps), so that the next check is the
+ * best one, not the best at first sight. Takes some ten milliseconds; once per assessment. */
+void assess_advise(struct assessment *a, const struct bench_case *c);
 
 void assessment_free(struct assessment *a);
 

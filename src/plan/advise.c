@@ -7,8 +7,12 @@
 #include "plan/situation.h"
 
 /* Bounds of the work, in base policies worked out (a few microseconds each). */
-enum { EXACT_LIMIT = 400, ROLLOUT_LIMIT = 2500, WITHOUT_LIMIT = 1500, DEEPEST = 6 };
-enum { KEPT = 12, INNER_QUESTIONS = 10, EXPLAINED = 8 };
+enum { EXACT_LIMIT = 8000, ROLLOUT_LIMIT = 6000, WITHOUT_LIMIT = 2000, FINEST = 30 };
+static const double finer = 0.7; /* each round follows branches this much less likely */
+/* Suspects up to which the exact costs are tried for; first moves that are followed; checks
+ * looked at on the way; options told in full; checks whose absence is worked out, and by how
+ * many other moves. */
+enum { FEW = 16, KEPT = 12, INNER_QUESTIONS = 10, EXPLAINED = 8, ABSENT = 2, INSTEAD = 5 };
 
 /* A first move with its cost by the method that was used. */
 struct weighed { struct plan_move move; double cost; bool kept; };
@@ -16,10 +20,10 @@ struct weighed { struct plan_move move; double cost; bool kept; };
 struct adviser {
   struct situation s;
   struct plan_state start;
-  struct planner planner;
+  struct planner planner, exact;
   struct weighed moves[PLAN_MAX_MOVES];
   size_t count;
-  int depth; /* of the rollout */
+  int depth; /* as plan_follow takes it */
   enum advice_method method;
 };
 
@@ -36,6 +40,11 @@ static int by_cost(const void *x, const void *y)
 
 static void sort_moves(struct adviser *a) { qsort(a->moves, a->count, sizeof a->moves[0], by_cost); }
 
+static bool same_step(const struct plan_move *x, const struct plan_move *y)
+{
+  return x->kind == y->kind && x->at == y->at;
+}
+
 /* A repair by itself and a visit that begins with it are one option: the cheaper stays. */
 static void drop_twins(struct adviser *a)
 {
@@ -44,7 +53,7 @@ static void drop_twins(struct adviser *a)
   for (size_t i = 0; i < a->count; i++) {
     size_t j = 0;
 
-    while (j < n && (a->moves[j].move.kind != a->moves[i].move.kind || a->moves[j].move.at != a->moves[i].move.at)) j++;
+    while (j < n && !same_step(&a->moves[j].move, &a->moves[i].move)) j++;
     if (j == n) a->moves[n++] = a->moves[i];
   }
   a->count = n;
@@ -71,50 +80,64 @@ static void look_at_all(struct adviser *a)
   }
 }
 
-/* Follows the kept moves deeper and deeper; the last depth that was finished counts. */
+/* Follows the kept moves further and further: what is less likely than `small` is finished with
+ * the base policy, and that limit is lowered until the work is spent. The last round that was
+ * finished counts. */
 static void roll_out(struct adviser *a)
 {
-  double cost[PLAN_MAX_MOVES];
+  double cost[PLAN_MAX_MOVES], small = plan_weight(&a->s.problem, &a->start);
 
   a->planner.limit = a->planner.steps + ROLLOUT_LIMIT;
-  for (int depth = 1; depth <= DEEPEST; depth++) {
+  for (int round = 1; round <= FINEST; round++) {
+    a->planner.small = small * finer;
     for (size_t i = 0; i < a->count && !a->planner.spent; i++)
-      cost[i] = a->moves[i].kept ? plan_step_move(&a->planner, &a->start, &a->moves[i].move, depth) : 0;
+      cost[i] = a->moves[i].kept
+                  ? plan_step_move(&a->planner, &a->start, &a->moves[i].move, PLAN_TO_THE_END + round) : 0;
     if (a->planner.spent) break;
     for (size_t i = 0; i < a->count; i++)
       if (a->moves[i].kept) a->moves[i].cost = cost[i];
-    a->depth = depth;
+    small = a->planner.small;
+    a->depth = PLAN_TO_THE_END + round;
     a->method = ADVICE_ROLLOUT;
   }
+  a->planner.small = small;
   a->planner.spent = false;
 }
 
-/* The exact costs, where they can be had. */
+/* The least cost from a state on, where it can be had within the limit. */
+static bool exactly(struct adviser *a, const struct plan_state *s, double *value, struct plan_move *next)
+{
+  bool good;
+
+  a->exact.limit = a->exact.steps + EXACT_LIMIT;
+  good = plan_exact(&a->exact, s, value, next);
+  a->exact.spent = false;
+  return good;
+}
+
+/* The exact costs of all moves, where they can be had. */
 static void be_exact(struct adviser *a)
 {
-  struct planner exact;
-  double cost[PLAN_MAX_MOVES];
+  double cost[PLAN_MAX_MOVES] = {0};
   bool good = true;
 
-  planner_open(&exact, &a->s.problem, EXACT_LIMIT);
-  good = plan_exact(&exact, &a->start, &cost[0], NULL);
+  a->exact.limit = EXACT_LIMIT;
   for (size_t i = 0; i < a->count && good; i++)
-    if (a->moves[i].kept) good = plan_exact_move(&exact, &a->start, &a->moves[i].move, &cost[i]);
-  if (good) {
-    for (size_t i = 0; i < a->count; i++)
-      if (a->moves[i].kept) a->moves[i].cost = cost[i];
-    a->method = ADVICE_EXACT;
-  }
-  a->planner.steps += exact.steps;
-  planner_close(&exact);
+    good = plan_exact_move(&a->exact, &a->start, &a->moves[i].move, &cost[i]);
+  a->exact.spent = false;
+  a->planner.steps += a->exact.steps;
+  if (!good) return;
+  for (size_t i = 0; i < a->count; i++) a->moves[i].cost = cost[i];
+  a->method = ADVICE_EXACT;
 }
 
 static void weigh_moves(struct adviser *a)
 {
   a->method = ADVICE_LOOK_AHEAD;
-  planner_open(&a->planner, &a->s.problem, 1L << 40);
+  planner_open(&a->planner, &a->s.problem, PLAN_NO_LIMIT);
+  planner_open(&a->exact, &a->s.problem, EXACT_LIMIT);
   look_at_all(a);
-  be_exact(a);
+  if (a->s.suspects.count <= FEW) be_exact(a);
   if (a->method != ADVICE_EXACT) roll_out(a);
   sort_moves(a);
 }
@@ -144,24 +167,44 @@ static double minutes_of(const struct plan_problem *p, const struct plan_state *
   return r->cost + plan_opening(p, r->covers, s->open);
 }
 
-/* What the job costs when this check is never made. */
-static double cost_without(struct adviser *a, int question)
+/* Expected cost of the job from this state on, by the method that was used, and the next move. */
+static double value_after(struct adviser *a, const struct plan_state *s, struct plan_move *next)
+{
+  double value;
+
+  if (a->method == ADVICE_EXACT && exactly(a, s, &value, next)) return value;
+  if (a->depth == 0) return plan_base(&a->s.problem, s, next);
+  plan_look(&a->planner, s, next);
+  return plan_follow(&a->planner, s, a->depth);
+}
+
+static double best_other(const struct adviser *a, size_t except)
+{
+  double best = a->s.problem.give_up * plan_weight(&a->s.problem, &a->start);
+
+  for (size_t i = 0; i < a->count; i++)
+    if (i != except && a->moves[i].cost < best) best = a->moves[i].cost;
+  return best;
+}
+
+/* What the job costs when this check is never made: the best of the other moves without it. */
+static double cost_without(struct adviser *a, size_t check)
 {
   struct plan_state s = a->start;
-  double cost;
+  double least = a->s.problem.give_up * plan_weight(&a->s.problem, &s), value;
 
-  plan_set_aside(&s, question);
-  a->planner.limit = a->planner.steps + WITHOUT_LIMIT / KEPT;
-  cost = plan_follow(&a->planner, &s, a->depth + 1);
-  if (a->planner.spent) {
-    a->planner.spent = false;
-    a->planner.limit = 1L << 40;
-    cost = plan_look(&a->planner, &s, NULL);
+  plan_set_aside(&s, a->moves[check].move.at);
+  if (a->method == ADVICE_EXACT && exactly(a, &s, &value, NULL)) return value;
+  a->planner.limit = a->planner.steps + WITHOUT_LIMIT;
+  for (size_t i = 0, tried = 0; i < a->count && tried < INSTEAD; i++) {
+    if (i == check || a->moves[i].move.kind == PLAN_GIVE_UP) continue;
+    tried++;
+    value = plan_step_move(&a->planner, &s, &a->moves[i].move, a->depth);
+    if (!a->planner.spent && value < least) least = value;
   }
-  a->planner.limit = 1L << 40;
-  for (size_t i = 0; i < a->count; i++) /* moves after which no check is made any more */
-    if (a->moves[i].move.kind == PLAN_GIVE_UP && a->moves[i].cost < cost) cost = a->moves[i].cost;
-  return cost;
+  a->planner.spent = false;
+  a->planner.limit = PLAN_NO_LIMIT;
+  return least > a->moves[0].cost ? least : a->moves[0].cost;
 }
 
 static void tell_results(struct adviser *a, int question, struct advice_option *o)
@@ -179,19 +222,10 @@ static void tell_results(struct adviser *a, int question, struct advice_option *
     r->result = g;
     r->chance = chance / weight;
     r->fault = situation_leading(&a->s, &to, &r->belief);
-    r->cost = plan_look(&a->planner, &to, &next) / chance;
+    r->cost = value_after(a, &to, &next) / chance;
     r->next = step_of(&a->s, &next);
     o->result_count++;
   }
-}
-
-static double best_other(const struct adviser *a, size_t except)
-{
-  double best = a->s.problem.give_up * plan_weight(&a->s.problem, &a->start);
-
-  for (size_t i = 0; i < a->count; i++)
-    if (i != except && a->moves[i].cost < best) best = a->moves[i].cost;
-  return best;
 }
 
 static void tell_repair(struct adviser *a, const struct plan_move *m, struct advice_option *o)
@@ -200,14 +234,11 @@ static void tell_repair(struct adviser *a, const struct plan_move *m, struct adv
   int held = situation_held_by(&a->s, &a->start, m->at);
   struct plan_state to;
 
-  plan_make(p, &a->start, m->visit, &to);
+  plan_make(p, &a->start, m, &to);
   o->chance = 1 - plan_weight(p, &to) / plan_weight(p, &a->start);
   if (held >= 0) o->held_by = a->s.check[held];
-  for (uint64_t left = m->visit; left && o->also_count < ADVICE_ALSO; left &= left - 1) {
-    int repair = a->s.repair[__builtin_ctzll(left)];
-
-    if (__builtin_ctzll(left) != m->at && repair >= 0) o->also[o->also_count++] = repair;
-  }
+  for (int i = 1; i < m->count; i++)
+    if (a->s.repair[m->visit[i]] >= 0) o->also[o->also_count++] = a->s.repair[m->visit[i]];
 }
 
 static void tell_option(struct adviser *a, size_t i, struct advice_option *o)
@@ -221,29 +252,22 @@ static void tell_option(struct adviser *a, size_t i, struct advice_option *o)
   o->cost = m->cost / weight;
   if (m->move.kind == PLAN_ASK) {
     o->ask_first = a->s.ask_first[m->move.at];
-    o->without = (m->kept ? cost_without(a, m->move.at) : a->moves[0].cost) / weight;
-    if (i < EXPLAINED || o->ask_first >= 0) tell_results(a, m->move.at, o);
+    o->without = (i < ABSENT ? cost_without(a, i) : best_other(a, i)) / weight;
+    if (m->kept && (i < EXPLAINED || o->ask_first >= 0)) tell_results(a, m->move.at, o);
   } else {
     o->without = best_other(a, i) / weight;
   }
-  if (m->move.kind == PLAN_REPAIR) {
-    tell_repair(a, &m->move, o);
-  }
+  if (m->move.kind == PLAN_REPAIR) tell_repair(a, &m->move, o);
   o->break_even = o->minutes + o->without - o->cost;
 }
 
 /* A repair that rules hold back until a check is made goes after that check. */
 static void put_held_back(struct advice *out)
 {
-  size_t at = 0;
+  for (size_t at = 1; at < out->count && out->options[0].held_by >= 0; at++) {
+    struct advice_option o = out->options[at];
 
-  while (out->count > 0 && at < out->count && out->options[0].held_by >= 0) {
-    struct advice_option o;
-
-    for (at = 1; at < out->count; at++)
-      if (out->options[at].step.kind == ADVICE_CHECK && out->options[at].step.at == out->options[0].held_by) break;
-    if (at == out->count) return;
-    o = out->options[at];
+    if (o.step.kind != ADVICE_CHECK || o.step.at != out->options[0].held_by) continue;
     memmove(&out->options[1], &out->options[0], at * sizeof o);
     out->options[0] = o;
   }
@@ -273,17 +297,15 @@ static void plan_visit(struct adviser *a, struct advice *out, const struct plan_
                        const struct plan_move *m, double chance, struct plan_state *to)
 {
   const struct plan_problem *p = &a->s.problem;
-  struct plan_move one = *m;
   struct plan_state there = *now;
 
-  for (uint64_t left = m->visit; left && out->plan_count < ADVICE_STEPS;) {
-    add_planned(out, step_of(&a->s, &one), chance, minutes_of(p, &there, &one));
+  for (int i = 0; i < m->count && out->plan_count < ADVICE_STEPS; i++) {
+    struct plan_move one = plan_repairing(m->visit[i]);
+
+    add_planned(out, step_of(&a->s, &one), chance, minutes_of(p, &there, &one))->tried = i == m->count - 1;
     there.open |= p->repairs[one.at].covers;
-    left &= ~(UINT64_C(1) << one.at);
-    if (left) one.at = __builtin_ctzll(left);
   }
-  out->plan[out->plan_count - 1].tried = true;
-  plan_make(p, now, m->visit, to);
+  plan_make(p, now, m, to);
 }
 
 /* The state after the likeliest result of a check; returns that result. */
@@ -324,7 +346,7 @@ static void tell_plan(struct adviser *a, struct advice *out)
         likeliest(p, &now, move.at, &to);
     now = to;
     chance = plan_weight(p, &now) / all;
-    plan_look(&a->planner, &now, &move);
+    value_after(a, &now, &move);
   }
 }
 
@@ -362,7 +384,7 @@ static void tell_beside(struct adviser *a, struct advice *out)
   now = plan_base(p, &there, NULL);
   for (size_t q = 0; q < p->question_count; q++) {
     struct advice_beside b = {.check = a->s.check[q]};
-    struct plan_move ask = {PLAN_ASK, (int)q, 0};
+    struct plan_move ask = plan_asking((int)q);
 
     if (p->questions[q].covers == 0 || p->questions[q].covers & ~there.open) continue;
     if (p->questions[q].runs || (first.kind == PLAN_ASK && first.at == (int)q)) continue;
@@ -408,6 +430,7 @@ void plan_advise(struct casenet *n, const struct bench_case *c, const struct con
   tell_beside(a, out);
   out->steps = a->planner.steps;
   planner_close(&a->planner);
+  planner_close(&a->exact);
   situation_free(&a->s);
   free(a);
 }

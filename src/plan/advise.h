@@ -30,13 +30,14 @@ struct advice_result {
   struct advice_step next;
 };
 
-enum { ADVICE_ALSO = 4, ADVICE_STEPS = 6, ADVICE_BESIDE = 5 };
+enum { ADVICE_ALSO = 5, ADVICE_STEPS = 6, ADVICE_BESIDE = 5 };
 
 struct advice_option {
   struct advice_step step;
   double minutes;    /* of its own now: covers that must still come off (and go on again), parts */
   double cost;       /* expected minutes to the end when this is done next */
-  double without;    /* a check: when it is never made; others: when the best other is done next */
+  double without;    /* when the best other is done next; the first two, when checks: when it is
+                        never made */
   double break_even; /* minutes of its own up to which it would pay */
   double chance;     /* a repair: that the machine is right after it; a check: 0 */
   int also[ADVICE_ALSO]; /* a repair: other repairs made behind the same covers before it is tried */
@@ -73,8 +74,10 @@ struct advice {
 
 /* Advice for a case. belief[] is that of the casenet's faults; off[] (one per cover of the
  * knowledge, or NULL) tells which covers are off now. What is left out of the checks: see
- * situation.h. The fastest share of the work is about 10 ms, the whole stays under 50 ms at 250
- * faults and 260 checks. Fills *out; free with advice_free. */
+ * situation.h. Costs that were not followed far (unlikely first moves) may be a little high. The
+ * refit of covers that are off already is the same whatever is done and is left out. Takes about
+ * 10 ms, at most 50, at 250 faults and 260 checks (tests/bench/bench_plan.c). Fills *out; free
+ * with advice_free. */
 void plan_advise(struct casenet *n, const struct bench_case *c, const struct conclusions *drawn,
                  const double *belief, const bool *off, struct advice *out);
 

@@ -100,6 +100,9 @@ static void put_under(struct forest *f, int cover, double cost)
 static int build(const struct plan_problem *p, const double *w, uint64_t done, uint64_t open, bool folded,
                  struct forest *f)
 {
+  double least = 0;
+
+  for (size_t h = 0; h < p->hypotheses && p->trifle > 0; h++) least += w[h] * p->trifle;
   for (size_t k = 0; k < p->cover_count; k++) f->list[k] = NONE;
   f->list[BENCH] = NONE;
   for (size_t a = 0; a < p->repair_count; a++) {
@@ -107,7 +110,7 @@ static int build(const struct plan_problem *p, const double *w, uint64_t done, u
 
     if (done >> a & 1) continue;
     chance = credit(&p->repairs[a], w);
-    if (chance > 0) place(p, open, f, (int)a, chance, folded);
+    if (chance > least) place(p, open, f, (int)a, chance, folded);
   }
   for (size_t k = p->cover_count; k-- > 0;) {
     int under = p->covers[k].under;
@@ -128,15 +131,16 @@ static int next_in_order(const struct forest *f, int *block, int repair)
 }
 
 /* The job as it is walked through. */
-struct job { double w[PLAN_MAX_HYPOTHESES], left, untried; uint64_t done, open; };
+struct job { double w[PLAN_MAX_HYPOTHESES], left, untried; uint64_t done, open; int visit; };
 
-/* With repairs made but not tried: is it better to try now and, failing, to take the covers
+/* With repairs made but not tried (visit of them): is it better to try now and, failing, to take the covers
  * off again for the next repair, than to make it untried? */
 static bool try_first(const struct plan_problem *p, const struct job *j, int next)
 {
   const struct plan_repair *r = &p->repairs[next];
   double again = plan_opening(p, r->covers & p->shut & j->open, 0);
 
+  if (j->visit == PLAN_MAX_VISIT || !(p->shut & j->open)) return true;
   return j->untried * (r->cost + plan_opening(p, r->covers, j->open)) >= j->left * again;
 }
 
@@ -163,6 +167,7 @@ static void take(const struct plan_problem *p, struct job *j, int a, bool begins
   walk->cleared[n] = cleared;
   j->left -= cleared;
   j->untried += cleared;
+  j->visit++;
   j->open |= r->covers;
   j->done |= UINT64_C(1) << a;
 }
@@ -170,6 +175,7 @@ static void take(const struct plan_problem *p, struct job *j, int a, bool begins
 static void tried(const struct plan_problem *p, struct job *j)
 {
   j->untried = 0;
+  j->visit = 0;
   j->open &= ~p->shut;
 }
 
@@ -184,7 +190,7 @@ static void walk_updating(const struct plan_problem *p, struct job *j, bool fold
 
     if (block == NONE) return;
     a = f.block[block].head;
-    if (!begins && (!(p->shut & j->open) || try_first(p, j, a))) {
+    if (!begins && try_first(p, j, a)) {
       bool shuts = (p->shut & j->open) != 0;
 
       tried(p, j);
@@ -197,15 +203,15 @@ static void walk_updating(const struct plan_problem *p, struct job *j, bool fold
 }
 
 /* The order is put together once; repairs that have lost their use meanwhile are passed over. */
-static void walk_once(const struct plan_problem *p, struct job *j, bool folded, struct walk *walk)
+static void walk_once(const struct plan_problem *p, struct job *j, struct walk *walk)
 {
   struct forest f;
-  int block = build(p, j->w, j->done, j->open, folded, &f);
+  int block = build(p, j->w, j->done, j->open, false, &f);
   bool begins = true;
 
   for (int a = block == NONE ? NONE : f.block[block].head; a != NONE; a = next_in_order(&f, &block, a)) {
     if (credit(&p->repairs[a], j->w) <= 0) continue;
-    if (!begins && (!(p->shut & j->open) || try_first(p, j, a))) {
+    if (!begins && try_first(p, j, a)) {
       tried(p, j);
       begins = true;
     }
@@ -218,13 +224,14 @@ static void walk_once(const struct plan_problem *p, struct job *j, bool folded, 
  * place to give up. Returns how many steps are made before giving up. */
 static size_t value_back(const struct plan_problem *p, const struct job *j, struct walk *walk)
 {
-  double left[PLAN_MAX_REPAIRS + 1], visit[PLAN_MAX_REPAIRS], sum = 0;
+  double left[PLAN_MAX_REPAIRS + 1], visit[PLAN_MAX_REPAIRS + 1] = {0}, sum = 0;
   size_t stop = walk->count;
 
   for (size_t h = 0; h < p->hypotheses; h++) sum += j->w[h];
   left[walk->count] = sum;
   for (size_t i = walk->count; i-- > 0;) left[i] = left[i + 1] + walk->cleared[i];
-  for (size_t i = 0; i < walk->count; i++) visit[i] = walk->begins[i] ? left[i] : visit[i - 1];
+  for (size_t i = 0; i < walk->count; i++) /* a visit is paid for by what it began with */
+    visit[i] = i == 0 || walk->begins[i] ? left[i] : visit[i - 1];
   walk->value[walk->count] = p->give_up * left[walk->count];
   for (size_t i = walk->count; i-- > 0;) {
     double now = p->give_up * left[i];
@@ -237,7 +244,8 @@ static size_t value_back(const struct plan_problem *p, const struct job *j, stru
   return stop;
 }
 
-static double order(const struct plan_problem *p, const struct plan_state *s, bool folded, struct plan_move *first)
+static double order(const struct plan_problem *p, const struct plan_state *s, bool folded,
+                    struct plan_move *first)
 {
   struct walk walk;
   struct job j;
@@ -247,17 +255,16 @@ static double order(const struct plan_problem *p, const struct plan_state *s, bo
   memcpy(j.w, s->w, p->hypotheses * sizeof j.w[0]);
   j.left = plan_weight(p, s);
   j.untried = 0;
+  j.visit = 0;
   j.done = s->done;
   j.open = s->open;
-  if (p->order_once || !(p->overlap || p->moving)) walk_once(p, &j, folded, &walk);
+  if (!folded && (p->order_once || !(p->overlap || p->moving))) walk_once(p, &j, &walk);
   else walk_updating(p, &j, folded, &walk);
   stop = value_back(p, &j, &walk);
   if (first) {
-    *first = (struct plan_move){PLAN_GIVE_UP, 0, 0};
-    for (size_t i = 0; i < stop && (i == 0 || !walk.begins[i]); i++) {
-      if (i == 0) *first = (struct plan_move){PLAN_REPAIR, walk.repair[0], 0};
-      first->visit |= UINT64_C(1) << walk.repair[i];
-    }
+    *first = stop > 0 ? plan_repairing(walk.repair[0]) : plan_giving_up();
+    for (size_t i = 1; i < stop && !walk.begins[i]; i++)
+      first->visit[first->count++] = (signed char)walk.repair[i];
   }
   return walk.value[0];
 }

@@ -54,7 +54,7 @@ static double informed(void *with, const struct plan_state *s)
 double plan_most_information(const struct plan_problem *p, const struct plan_state *s, double sure)
 {
   struct informing next = {p, sure};
-  struct plan_move ask = {PLAN_ASK, -1, 0};
+  struct plan_move ask = plan_asking(-1);
 
   if (largest(p, s) <= sure * plan_weight(p, s)) ask.at = most_telling(p, s);
   return ask.at < 0 ? plan_folded(p, s, NULL) : plan_move_value(p, s, &ask, informed, &next, 1e300);

@@ -82,7 +82,8 @@ static int by_floor(const void *x, const void *y)
   return a->move.at - b->move.at;
 }
 
-static double exact_value(struct planner *x, const struct plan_state *s, double below, struct plan_move *move);
+static double exact_value(struct planner *x, const struct plan_state *s, double below,
+                          struct plan_move *move);
 
 static bool step(struct planner *x)
 {
@@ -95,7 +96,7 @@ static double ask(struct planner *x, const struct plan_state *s, int q, double b
 {
   const struct plan_question *question = &x->p->questions[q];
   struct plan_state to[PLAN_MAX_OUTCOMES];
-  double floors[PLAN_MAX_OUTCOMES], floor = 0;
+  double floors[PLAN_MAX_OUTCOMES] = {0}, floor = 0;
   double cost = plan_question_cost(x->p, s, question) * plan_weight(x->p, s);
 
   for (int o = 0; o < question->outcomes; o++) {
@@ -114,10 +115,10 @@ static double ask(struct planner *x, const struct plan_state *s, int q, double b
   return cost;
 }
 
-static double make(struct planner *x, const struct plan_state *s, uint64_t visit, double below)
+static double make(struct planner *x, const struct plan_state *s, const struct plan_move *m, double below)
 {
   struct plan_state to;
-  double cost = plan_make(x->p, s, visit, &to), value;
+  double cost = plan_make(x->p, s, m, &to), value;
 
   if (cost >= below) return below;
   if (plan_weight(x->p, &to) <= 0) return cost;
@@ -132,37 +133,53 @@ static void weigh(struct planner *x, const struct plan_state *s, const struct pl
   if (!step(x)) return;
   if (m->kind == PLAN_GIVE_UP) value = x->p->give_up * plan_weight(x->p, s);
   else if (m->kind == PLAN_ASK) value = ask(x, s, m->at, best->below);
-  else value = make(x, s, m->visit, best->below);
+  else value = make(x, s, m, best->below);
   if (value >= best->below) return;
   best->value = best->below = value;
   best->move = *m;
 }
 
+/* The visit with one more repair; false when that need not be looked at: order matters only
+ * where one repair leaves work for another. A repair behind no cover that goes back on is
+ * better made after the try, unless it leaves work behind a cover that is off already. */
+static bool longer(const struct plan_problem *p, uint64_t open, const struct plan_move *visit, int a,
+                   struct plan_move *out)
+{
+  bool rising = !p->moving || p->commute;
+
+  if (!(p->repairs[a].covers & p->shut) && !(p->moving && (open & p->shut))) return false;
+  if (rising && visit->count > 0 && a < visit->visit[visit->count - 1]) return false;
+  for (int i = 0; i < visit->count; i++)
+    if (visit->visit[i] == a) return false;
+  *out = visit->count > 0 ? *visit : plan_repairing(a);
+  if (visit->count > 0) out->visit[out->count++] = (signed char)a;
+  return true;
+}
+
 /* Visits of two repairs and more behind covers that would have to come off again. Adding to a
  * visit never makes it cheaper, so one that costs too much already is not added to. */
-static void weigh_visits(struct planner *x, const struct plan_state *s, uint64_t visit, size_t from,
+static void weigh_visits(struct planner *x, const struct plan_state *s, const struct plan_move *visit,
                          struct best *best)
 {
   const struct plan_problem *p = x->p;
 
-  for (size_t a = from; a < p->repair_count && !x->spent; a++) {
-    struct plan_move m = {PLAN_REPAIR, (int)a, visit | UINT64_C(1) << a};
+  for (size_t a = 0; a < p->repair_count && visit->count < PLAN_MAX_VISIT && !x->spent; a++) {
+    struct plan_move m;
     struct plan_state to;
     double cost;
 
-    if (s->done >> a & 1 || !(p->repairs[a].covers & p->shut)) continue;
+    if (s->done >> a & 1 || !longer(p, s->open, visit, (int)a, &m)) continue;
     if (!step(x)) return;
-    cost = plan_make(p, s, m.visit, &to);
+    cost = plan_make(p, s, &m, &to);
     if (cost >= best->below) continue;
-    m.at = __builtin_ctzll(m.visit);
-    if (visit && cost + plan_floor(p, &to) < best->below) weigh(x, s, &m, best);
-    weigh_visits(x, s, m.visit, a + 1, best);
+    if (m.count > 1 && cost + plan_floor(p, &to) < best->below) weigh(x, s, &m, best);
+    weigh_visits(x, s, &m, best);
   }
 }
 
 static void search(struct planner *x, const struct plan_state *s, struct best *best)
 {
-  struct plan_move moves[PLAN_MAX_MOVES], none = {PLAN_GIVE_UP, 0, 0};
+  struct plan_move moves[PLAN_MAX_MOVES], none = plan_giving_up();
   struct candidate c[PLAN_MAX_MOVES];
   size_t count = plan_moves(x->p, s, x->questions, &none, moves);
 
@@ -170,7 +187,7 @@ static void search(struct planner *x, const struct plan_state *s, struct best *b
     c[i] = (struct candidate){moves[i], plan_move_value(x->p, s, &moves[i], floor_value, x, best->below)};
   qsort(c, count, sizeof *c, by_floor);
   for (size_t i = 0; i < count && c[i].floor < best->below && !x->spent; i++) weigh(x, s, &c[i].move, best);
-  if (x->p->shut) weigh_visits(x, s, 0, 0, best);
+  if (x->p->shut) weigh_visits(x, s, &none, best);
 }
 
 /* The least cost when that is below `below`; otherwise something not below it. */
@@ -198,7 +215,7 @@ static double exact_value(struct planner *x, const struct plan_state *s, double 
 
 bool plan_exact(struct planner *x, const struct plan_state *s, double *value, struct plan_move *move)
 {
-  struct plan_move best;
+  struct plan_move best = plan_giving_up();
 
   *value = exact_value(x, s, 1e300, &best);
   if (move) *move = best;
@@ -208,6 +225,6 @@ bool plan_exact(struct planner *x, const struct plan_state *s, double *value, st
 bool plan_exact_move(struct planner *x, const struct plan_state *s, const struct plan_move *m, double *value)
 {
   if (m->kind == PLAN_GIVE_UP) *value = x->p->give_up * plan_weight(x->p, s);
-  else *value = m->kind == PLAN_ASK ? ask(x, s, m->at, 1e300) : make(x, s, m->visit, 1e300);
+  else *value = m->kind == PLAN_ASK ? ask(x, s, m->at, 1e300) : make(x, s, m, 1e300);
   return !x->spent;
 }

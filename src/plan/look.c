@@ -21,7 +21,7 @@ double plan_move_value(const struct plan_problem *p, const struct plan_state *s,
 
   if (m->kind == PLAN_GIVE_UP) return p->give_up * plan_weight(p, s);
   if (m->kind == PLAN_ASK) return ask_value(p, s, m, next, with, cut);
-  cost = plan_make(p, s, m->visit, &to);
+  cost = plan_make(p, s, m, &to);
   return cost < cut && plan_weight(p, &to) > 0 ? cost + next(with, &to) : cost;
 }
 
@@ -53,12 +53,12 @@ size_t plan_moves(const struct plan_problem *p, const struct plan_state *s, uint
 
   for (size_t a = 0; a < p->repair_count; a++)
     if (!(s->done >> a & 1) && helps(&p->repairs[a], s))
-      out[n++] = (struct plan_move){PLAN_REPAIR, (int)a, UINT64_C(1) << a};
-  if (base->kind == PLAN_REPAIR && (base->visit & (base->visit - 1))) out[n++] = *base;
+      out[n++] = plan_repairing((int)a);
+  if (base->count > 1) out[n++] = *base;
   for (size_t q = 0; q < p->question_count; q++)
     if (!(s->asked >> q & 1) && (questions >> q & 1) && tells(p, s, &p->questions[q]))
-      out[n++] = (struct plan_move){PLAN_ASK, (int)q, 0};
-  out[n++] = (struct plan_move){PLAN_GIVE_UP, 0, 0};
+      out[n++] = plan_asking((int)q);
+  out[n++] = plan_giving_up();
   return n;
 }
 
@@ -90,7 +90,7 @@ double plan_look(struct planner *x, const struct plan_state *s, struct plan_move
   x->steps++;
   e.value = plan_base(x->p, s, &e.move);
   for (size_t q = 0; q < x->p->question_count && !x->spent; q++) {
-    struct plan_move ask = {PLAN_ASK, (int)q, 0};
+    struct plan_move ask = plan_asking((int)q);
     double value;
 
     if (s->asked >> q & 1 || !(x->questions >> q & 1) || !tells(x->p, s, &x->p->questions[q])) continue;

@@ -7,6 +7,8 @@
 #ifndef PLAN_POLICY_H
 #define PLAN_POLICY_H
 
+#include <limits.h>
+
 #include "plan/memo.h"
 #include "plan/problem.h"
 
@@ -43,6 +45,7 @@ struct planner {
 };
 
 enum { PLAN_TO_THE_END = 1000 };
+#define PLAN_NO_LIMIT LONG_MAX
 
 void planner_open(struct planner *x, const struct plan_problem *p, long limit);
 void planner_close(struct planner *x);

@@ -78,7 +78,8 @@ static void ready_covers(struct plan_problem *p)
   p->open = plan_with_paths(p, p->open);
   for (size_t q = 0; q < p->question_count; q++)
     p->questions[q].covers = plan_with_paths(p, p->questions[q].covers);
-  for (size_t a = 0; a < p->repair_count; a++) p->repairs[a].covers = plan_with_paths(p, p->repairs[a].covers);
+  for (size_t a = 0; a < p->repair_count; a++)
+    p->repairs[a].covers = plan_with_paths(p, p->repairs[a].covers);
 }
 
 void plan_ready(struct plan_problem *p)
@@ -140,15 +141,23 @@ static void copy(const struct plan_problem *p, const struct plan_state *s, struc
   to->asked = s->asked;
 }
 
-double plan_make(const struct plan_problem *p, const struct plan_state *s, uint64_t visit,
+struct plan_move plan_giving_up(void) { return (struct plan_move){.kind = PLAN_GIVE_UP}; }
+
+struct plan_move plan_asking(int question) { return (struct plan_move){.kind = PLAN_ASK, .at = question}; }
+
+struct plan_move plan_repairing(int repair)
+{
+  return (struct plan_move){.kind = PLAN_REPAIR, .at = repair, .count = 1, .visit = {(signed char)repair}};
+}
+
+double plan_make(const struct plan_problem *p, const struct plan_state *s, const struct plan_move *m,
                  struct plan_state *to)
 {
   double weight = plan_weight(p, s), cost = 0;
 
   copy(p, s, to);
-  for (uint64_t left = visit; left; left &= left - 1) {
-    int a = __builtin_ctzll(left);
-    const struct plan_repair *r = &p->repairs[a];
+  for (int n = 0; n < m->count; n++) {
+    const struct plan_repair *r = &p->repairs[m->visit[n]];
     double moved[PLAN_MAX_HYPOTHESES], cleared = 0;
 
     cost += weight * (r->cost + plan_opening(p, r->covers, to->open));
@@ -164,7 +173,7 @@ double plan_make(const struct plan_problem *p, const struct plan_state *s, uint6
       if (moved[i] > 0) to->w[r->effects[i].to] += moved[i];
     cost += cleared * r->on_success;
     to->open |= r->covers;
-    to->done |= UINT64_C(1) << a;
+    to->done |= UINT64_C(1) << m->visit[n];
   }
   to->open &= ~p->shut;
   return cost;
@@ -228,7 +237,9 @@ double plan_sequence(const struct plan_problem *p, const struct plan_state *s, c
   double cost = 0;
 
   for (size_t i = 0; i < count; i++) {
-    cost += plan_make(p, &now, UINT64_C(1) << repairs[i], &next);
+    struct plan_move m = plan_repairing(repairs[i]);
+
+    cost += plan_make(p, &now, &m, &next);
     now = next;
   }
   return cost + p->give_up * plan_weight(p, &now);

@@ -18,7 +18,7 @@
 
 enum {
   PLAN_MAX_HYPOTHESES = 64, PLAN_MAX_REPAIRS = 64, PLAN_MAX_QUESTIONS = 32,
-  PLAN_MAX_COVERS = 64, PLAN_MAX_OUTCOMES = 8
+  PLAN_MAX_COVERS = 64, PLAN_MAX_OUTCOMES = 8, PLAN_MAX_VISIT = 6
 };
 
 /* What a repair does when `hypothesis` holds: with chance clears the machine is right, with
@@ -61,6 +61,9 @@ struct plan_problem {
   uint64_t open;   /* covers that are off at the start */
   bool order_once; /* put repairs in order once per state instead of after every repair:
                       quicker; the cost of the order is exact all the same */
+  double trifle;   /* repairs that count for less than this share of the weight are left out of
+                      the order: quicker, a little dear; 0: none */
+  bool commute;    /* repairs that move hypotheses come to the same in any order */
   /* filled by plan_ready */
   uint64_t path[PLAN_MAX_COVERS]; /* each cover with those above it */
   uint64_t shut;                  /* covers that go back on to run */
@@ -82,8 +85,9 @@ struct plan_key { uint64_t done, open, results[2], order; };
 
 enum plan_kind { PLAN_GIVE_UP, PLAN_REPAIR, PLAN_ASK };
 
-/* at: the repair that comes first, or the question. visit: the repairs made before the try. */
-struct plan_move { enum plan_kind kind; int at; uint64_t visit; };
+/* at: the repair that comes first, or the question. visit: the repairs made before the try, in
+ * their order, visit[0] being at. */
+struct plan_move { enum plan_kind kind; int at, count; signed char visit[PLAN_MAX_VISIT]; };
 
 /* An empty problem of so many hypotheses, all of weight 0. Free with plan_free. */
 void plan_begin(struct plan_problem *p, size_t hypotheses);
@@ -114,9 +118,13 @@ double plan_weight(const struct plan_problem *p, const struct plan_state *s);
 /* Cost of the covers in `needed` that are still on. */
 double plan_opening(const struct plan_problem *p, uint64_t needed, uint64_t open);
 
-/* Makes the repairs of a visit, in rising order, and tries the machine: *to is the state when
- * it is still not right. Returns the unnormalised cost. */
-double plan_make(const struct plan_problem *p, const struct plan_state *s, uint64_t visit,
+struct plan_move plan_giving_up(void);
+struct plan_move plan_asking(int question);
+struct plan_move plan_repairing(int repair); /* and trying at once */
+
+/* Makes the repairs of a move and tries the machine: *to is the state when it is still not
+ * right. Returns the unnormalised cost. */
+double plan_make(const struct plan_problem *p, const struct plan_state *s, const struct plan_move *m,
                  struct plan_state *to);
 
 /* Cost of a question here, covers included (for one unit of weight). */

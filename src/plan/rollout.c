@@ -42,7 +42,7 @@ double plan_step(struct planner *x, const struct plan_state *s, int depth, struc
 {
   struct following next = {x, depth};
   struct plan_move moves[PLAN_MAX_MOVES], base;
-  struct plan_move best = {PLAN_GIVE_UP, 0, 0};
+  struct plan_move best = plan_giving_up();
   double least = x->p->give_up * plan_weight(x->p, s);
   size_t count;
 

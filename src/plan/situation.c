@@ -162,7 +162,7 @@ static void set_trial(struct situation *s, struct casenet *n, int check)
   casenet_finding(n, check, &f);
   *q = (struct plan_question){.runs = runs(c), .outcomes = f.grades};
   q->covers = plan_with_paths(&s->problem, covers_of(s, &c->off, &over));
-  q->cost = c->minutes + over + (*c->destroys ? knowledge_setting(s->k, "destructive-check", 15) : 0);
+  q->cost = c->minutes + over + knowledge_setting(s->k, "turn-minutes", 0) + (*c->destroys ? knowledge_setting(s->k, "destructive-check", 15) : 0);
   q->chance = mem_array((size_t)f.grades * s->suspects.count, sizeof *q->chance);
   for (size_t h = 0; h < s->suspects.count; h++) {
     net_grade_chances(&f, s->suspects.set[h].place, s->suspects.set[h].count, grade);
@@ -176,6 +176,10 @@ static double base_value(void *with, const struct plan_state *state)
 
   return plan_base(&s->problem, state, NULL);
 }
+
+/* Share of the suspicion from which a fault is about to be repaired, so that a check which
+ * rules want first comes before all others. */
+static const double good_as_taken = 0.4;
 
 /* The rule that wants this check made before one of the leading faults is repaired, or -1. */
 static int asked_first(const struct situation *s, const int *leading, int check)
@@ -200,7 +204,8 @@ static void find_leading(const struct situation *s, int *leading)
 
     for (size_t i = 1; i <= s->suspects.singles; i++)
       if (chance[i] > chance[best]) best = i;
-    leading[l] = best > 0 ? s->fault_of[s->suspects.set[best].place[0]] : -1;
+    leading[l] = best > 0 && s->suspects.set[best].weight >= good_as_taken
+                     ? s->fault_of[s->suspects.set[best].place[0]] : -1;
     chance[best] = 0;
   }
 }
@@ -225,7 +230,7 @@ static size_t try_checks(struct situation *s, struct casenet *n, struct trial *t
   now = plan_base(&s->problem, &start, NULL);
   find_leading(s, leading);
   for (size_t i = 0; i < s->k->check_count; i++) {
-    struct plan_move ask = {PLAN_ASK, TRIAL, 0};
+    struct plan_move ask = plan_asking(TRIAL);
     struct trial *t = &trials[count];
 
     if (!wanted(s, (int)i)) continue;
@@ -283,6 +288,8 @@ void situation_build(struct situation *s, struct casenet *n, const struct bench_
   for (size_t h = 0; h < s->suspects.count; h++) s->problem.weight[h] = s->suspects.set[h].weight;
   s->problem.give_up = give_up_cost(s);
   s->problem.order_once = true; /* only pairs couple the repairs */
+  s->problem.trifle = 5e-4;
+  s->problem.commute = true; /* a pair is gone when both are repaired, in whatever order */
   add_covers(s, off);
   add_repairs(s);
   plan_ready(&s->problem);

@@ -1,4 +1,8 @@
-/* suspects.c - see suspects.h. */
+/* suspects.c - see suspects.h.
+ *
+ * A fault that is there may bring a finding about or stay idle in it; idle, it leaves the
+ * finding to the others. Being active somewhere is what is left when being idle everywhere is
+ * taken away from being there. */
 #include "plan/suspects.h"
 
 #include <math.h>
@@ -10,15 +14,14 @@
 enum { PAIRED = 10, PAIRS = PAIRED * (PAIRED - 1) / 2 };
 
 /* Weights smaller than this share of all are not worth planning for. */
-static const double negligible = 1e-5;
+static const double negligible = 1e-4;
 
 struct lay {
   struct net net;
-  double *idle; /* per fault: odds that it is there and brings about nothing of what was found */
+  double *idle; /* per fault: odds that it is there and idle in all findings */
   bool unsound; /* something unsound was found */
-  double none, scale; /* joint chance with nothing there; the logarithm that all are scaled by */
   int fault[SUSPECTS_MAX_FAULTS]; /* places, most active first */
-  double active[SUSPECTS_MAX_FAULTS], alone[SUSPECTS_MAX_FAULTS]; /* alone: joint chance */
+  double active[SUSPECTS_MAX_FAULTS], weight[SUSPECTS_MAX_FAULTS]; /* weight: of it alone */
   size_t count;
 };
 
@@ -27,21 +30,50 @@ static bool is_unsound(const struct net_finding *f)
   return f->soft_sound <= 0 && f->seen[0] < 0.999;
 }
 
-/* Being there and idle leaves every finding to the others; a soft sound one speaks a little
- * against being there at all. */
+static double odds(const struct net *net, int fault)
+{
+  return net->prior[fault] * net->bias[fault] / (1 - net->prior[fault]);
+}
+
+static double stays_sound(const struct net_finding *f, int fault)
+{
+  for (size_t i = 0; i < f->link_count; i++)
+    if (f->links[i].fault == fault) return f->links[i].chance[0];
+  return 1;
+}
+
+/* Chance that a fault that is there is idle in this finding, as far as the finding goes. */
+static double idle_chance(const struct net_finding *f, double stays)
+{
+  return f->soft_sound > 0 ? 1 - f->soft_sound * (1 - stays) : stays;
+}
+
+/* Chance of what was seen, given exactly these faults (net.h has the model). */
+static double finding_chance(const struct net_finding *f, const int *set, size_t count)
+{
+  double grades[NET_MAX_GRADES], sum = 0;
+
+  if (f->soft_sound > 0) {
+    sum = idle_chance(f, f->leak[0]);
+    for (size_t i = 0; i < count; i++) sum *= idle_chance(f, stays_sound(f, set[i]));
+    return sum;
+  }
+  net_grade_chances(f, set, count, grades);
+  for (int g = 0; g < f->grades; g++) sum += f->seen[g] * grades[g];
+  return sum;
+}
+
+/* ---- who is looked at ------------------------------------------------------------------ */
+
 static void work_out_idle(struct lay *l)
 {
-  for (size_t f = 0; f < l->net.fault_count; f++)
-    l->idle[f] = l->net.prior[f] * l->net.bias[f] / (1 - l->net.prior[f]);
+  for (size_t f = 0; f < l->net.fault_count; f++) l->idle[f] = odds(&l->net, (int)f);
   for (size_t i = 0; i < l->net.finding_count; i++) {
     const struct net_finding *f = &l->net.findings[i];
 
     l->unsound = l->unsound || is_unsound(f);
-    for (size_t j = 0; j < f->link_count; j++) {
-      double stays = f->links[j].chance[0];
-
-      l->idle[f->links[j].fault] *= f->soft_sound > 0 ? 1 - f->soft_sound * (1 - stays) : stays;
-    }
+    for (size_t j = 0; j < f->link_count; j++)
+      l->idle[f->links[j].fault] *= idle_chance(f, f->links[j].chance[0]);
   }
 }
 
@@ -64,75 +96,81 @@ static void pick(struct lay *l, const double *belief)
   }
 }
 
+/* ---- weights --------------------------------------------------------------------------- */
+
 static double positive(double x) { return x > 0 ? x : 0; }
 
-static double joint(const struct lay *l, const int *set, size_t count)
+static double weight_of_none(const struct lay *l)
 {
-  return exp(net_log_joint(&l->net, set, count) - l->scale);
+  double product = 1;
+
+  for (size_t i = 0; i < l->net.finding_count; i++) product *= finding_chance(&l->net.findings[i], NULL, 0);
+  return product;
 }
 
-/* The scale keeps the largest single or pair near 1. */
-static void set_scale(struct lay *l)
+/* Every fault outside a set may be there and idle, which multiplies by 1 + its idle odds. Those
+ * inside do not have that, so the factor common to all sets is divided out of theirs. */
+static double single_weight(const struct lay *l, int fault, double none)
 {
-  double most = net_log_joint(&l->net, NULL, 0);
+  double there = odds(&l->net, fault);
 
-  for (size_t i = 0; i < l->count; i++) {
-    most = fmax(most, net_log_joint(&l->net, &l->fault[i], 1));
-    for (size_t j = 0; j < i && i < PAIRED; j++) {
-      int pair[2] = {l->fault[j], l->fault[i]};
-
-      most = fmax(most, net_log_joint(&l->net, pair, 2));
-    }
-  }
-  l->scale = isfinite(most) ? most : 0;
-  l->none = joint(l, NULL, 0);
-  for (size_t i = 0; i < l->count; i++) l->alone[i] = joint(l, &l->fault[i], 1);
+  for (size_t i = 0; i < l->net.finding_count; i++) there *= finding_chance(&l->net.findings[i], &fault, 1);
+  return l->unsound ? positive(there - l->idle[fault] * none) / (1 + l->idle[fault]) : there;
 }
 
-static double single_weight(const struct lay *l, size_t i)
+/* Where a fault may be active: everywhere, only out of focus, nowhere. */
+enum range { ANYWHERE, BESIDE, NOWHERE, RANGES };
+
+static bool may_act(int range, bool focus) { return range == ANYWHERE || (range == BESIDE && !focus); }
+
+/* Weight of both being there, each active within its range at most. */
+static void work_out_ranges(const struct lay *l, const int *pair, double weight[RANGES][RANGES])
 {
-  return l->unsound ? positive(l->alone[i] - l->idle[l->fault[i]] * l->none) : l->alone[i];
-}
+  double both = odds(&l->net, pair[0]) * odds(&l->net, pair[1]);
 
-static double pair_weight(const struct lay *l, size_t i, size_t j)
-{
-  int pair[2] = {l->fault[i], l->fault[j]};
-  double x = l->idle[pair[0]], y = l->idle[pair[1]], both = joint(l, pair, 2);
-
-  return l->unsound ? positive(both - x * l->alone[j] - y * l->alone[i] + x * y * l->none) : both;
-}
-
-/* ---- is one of a pair needed? ---------------------------------------------------------- */
-
-static double chance_brings(const struct net_finding *f, int place)
-{
-  for (size_t i = 0; i < f->link_count; i++)
-    if (f->links[i].fault == place) return 1 - f->links[i].chance[0];
-  return 0;
-}
-
-/* The chance, for each of the pair, that it brought about something in focus. That it had part
- * in a finding that showed is its own chance over the finding's (independent causes). */
-static void work_out_needed(const struct lay *l, struct suspect_set *s)
-{
-  double without[2] = {1, 1}, sum;
-
+  for (int x = 0; x < RANGES; x++)
+    for (int y = 0; y < RANGES; y++) weight[x][y] = both;
   for (size_t i = 0; i < l->net.finding_count; i++) {
     const struct net_finding *f = &l->net.findings[i];
-    double grades[NET_MAX_GRADES], shows;
+    double first = idle_chance(f, stays_sound(f, pair[0])), second = idle_chance(f, stays_sound(f, pair[1]));
+    bool focus = f->focus && is_unsound(f);
+    double chance[2][2]; /* by whether the first and the second may be active */
 
-    if (!f->focus || !is_unsound(f)) continue;
-    net_grade_chances(f, s->place, 2, grades);
-    shows = 1 - grades[0];
-    for (int m = 0; m < 2 && shows > 0; m++)
-      without[m] *= positive(1 - chance_brings(f, s->place[m]) / shows);
+    chance[1][1] = finding_chance(f, pair, 2);
+    chance[1][0] = finding_chance(f, pair, 1) * second;
+    chance[0][1] = finding_chance(f, pair + 1, 1) * first;
+    chance[0][0] = finding_chance(f, NULL, 0) * first * second;
+    for (int x = 0; x < RANGES; x++)
+      for (int y = 0; y < RANGES; y++) weight[x][y] *= chance[may_act(x, focus)][may_act(y, focus)];
   }
-  s->needed[0] = 1 - without[0];
-  s->needed[1] = 1 - without[1];
-  sum = s->needed[0] + s->needed[1];
-  if (sum <= 0) s->needed[0] = s->needed[1] = 1; /* neither is behind the complaint */
-  else if (sum < 1)
-    for (int m = 0; m < 2; m++) s->needed[m] /= sum;
+}
+
+/* Both active somewhere within their ranges. */
+static double both_active(double weight[RANGES][RANGES], enum range x, enum range y)
+{
+  return positive(weight[x][y] - weight[NOWHERE][y] - weight[x][NOWHERE] + weight[NOWHERE][NOWHERE]);
+}
+
+/* A fault of the pair is needed when it is active in focus; that neither is (the complaint came
+ * about by itself) is left out of account. */
+static struct suspect_set weigh_pair(const struct lay *l, int first, int second)
+{
+  struct suspect_set s = {{first, second}, 2, 0, {1, 1}};
+  double weight[RANGES][RANGES], all, neither;
+
+  work_out_ranges(l, s.place, weight);
+  if (!l->unsound) {
+    s.weight = weight[ANYWHERE][ANYWHERE];
+    return s;
+  }
+  all = both_active(weight, ANYWHERE, ANYWHERE);
+  neither = both_active(weight, BESIDE, BESIDE);
+  s.weight = all / ((1 + l->idle[first]) * (1 + l->idle[second]));
+  if (all - neither > 1e-9 * all) {
+    s.needed[0] = fmin(1, positive(all - both_active(weight, BESIDE, ANYWHERE)) / (all - neither));
+    s.needed[1] = fmin(1, positive(all - both_active(weight, ANYWHERE, BESIDE)) / (all - neither));
+  }
+  return s;
 }
 
 /* ---- the list -------------------------------------------------------------------------- */
@@ -151,9 +189,7 @@ static size_t list_pairs(const struct lay *l, struct suspect_set *pairs)
   size_t n = 0;
 
   for (size_t i = 0; i < l->count && i < PAIRED; i++)
-    for (size_t j = 0; j < i; j++)
-      pairs[n++] = (struct suspect_set){.place = {l->fault[j], l->fault[i]}, .count = 2,
-                                        .weight = pair_weight(l, j, i)};
+    for (size_t j = 0; j < i; j++) pairs[n++] = weigh_pair(l, l->fault[j], l->fault[i]);
   if (n > 1) qsort(pairs, n, sizeof *pairs, by_weight);
   return n;
 }
@@ -165,29 +201,23 @@ static bool in_pair(const struct suspect_set *pairs, size_t count, int place)
   return false;
 }
 
-static void list_sets(const struct lay *l, struct suspects *out)
+static void list_sets(struct lay *l, struct suspects *out)
 {
   struct suspect_set pairs[PAIRS];
   size_t pair_count = list_pairs(l, pairs), room = SUSPECTS_MAX - 1 - l->count;
-  double all = l->none;
+  double none = weight_of_none(l), all = none;
 
-  for (size_t i = 0; i < l->count; i++) all += single_weight(l, i);
+  for (size_t i = 0; i < l->count; i++) all += l->weight[i] = single_weight(l, l->fault[i], none);
   for (size_t i = 0; i < pair_count; i++) all += pairs[i].weight;
   if (pair_count > room) pair_count = room;
   while (pair_count > 0 && pairs[pair_count - 1].weight < negligible * all) pair_count--;
-  out->set[0] = (struct suspect_set){.place = {-1, -1}, .weight = l->none};
+  out->set[0] = (struct suspect_set){.place = {-1, -1}, .weight = none};
   out->count = 1;
-  for (size_t i = 0; i < l->count; i++) {
-    double weight = single_weight(l, i);
-
-    if (weight < negligible * all && !in_pair(pairs, pair_count, l->fault[i])) continue;
-    out->set[out->count++] = (struct suspect_set){{l->fault[i], -1}, 1, weight, {1, 1}};
-  }
+  for (size_t i = 0; i < l->count; i++)
+    if (l->weight[i] >= negligible * all || in_pair(pairs, pair_count, l->fault[i]))
+      out->set[out->count++] = (struct suspect_set){{l->fault[i], -1}, 1, l->weight[i], {1, 1}};
   out->singles = out->count - 1;
-  for (size_t i = 0; i < pair_count; i++) {
-    work_out_needed(l, &pairs[i]);
-    out->set[out->count++] = pairs[i];
-  }
+  for (size_t i = 0; i < pair_count; i++) out->set[out->count++] = pairs[i];
 }
 
 void suspects_list(struct casenet *n, const double *belief, struct suspects *out)
@@ -199,7 +229,6 @@ void suspects_list(struct casenet *n, const double *belief, struct suspects *out
   l.idle = mem_array(n->count, sizeof *l.idle);
   work_out_idle(&l);
   pick(&l, belief);
-  set_scale(&l);
   list_sets(&l, out);
   for (size_t i = 0; i < out->count; i++) sum += out->set[i].weight;
   if (sum <= 0) { /* it takes three faults and more: each counts by its own belief */

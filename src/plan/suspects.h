@@ -1,10 +1,10 @@
 /* suspects.h - the sets of faults that may be behind what was found, with their weights.
  *
  * A set here means: exactly these faults brought about something unsound that was found (or,
- * when nothing unsound was found, are there). Faults that are merely there beside the trouble
- * would multiply every set alike and are left out, so that a common fault does not lend its
- * weight to whatever it is paired with. Weights come from net_log_joint by inclusion and
- * exclusion over at most two faults. */
+ * when nothing unsound was found, exactly these are there); others may be there beside the
+ * trouble. So a common fault does not lend its weight to whatever it is paired with. The
+ * weights of sets of up to two faults are exact up to a common factor (the model of net.h, by
+ * inclusion and exclusion over being there and idle). */
 #ifndef PLAN_SUSPECTS_H
 #define PLAN_SUSPECTS_H
 
@@ -12,8 +12,9 @@
 
 enum { SUSPECTS_MAX = 60, SUSPECTS_MAX_FAULTS = 40 };
 
-/* place: faults of the casenet (count 0: nothing broken). needed[i]: the chance that the
- * machine stays wrong until fault i of a pair is repaired; 1 for a single fault. */
+/* place: faults of the casenet (count 0: nothing broken). needed[i]: the chance that fault i
+ * of a pair is behind something in focus, so that the machine stays wrong until it is
+ * repaired; 1 for a single fault. */
 struct suspect_set { int place[2]; size_t count; double weight, needed[2]; };
 
 struct suspects {

@@ -5,6 +5,7 @@
 
 #include "assess/deeper.h"
 #include "report/answer.h"
+#include "report/answer_plan.h"
 #include "report/parts.h"
 
 enum { MOST_TOGETHER = 5, MOST_RANKED = 15, MOST_EXPLAINED = 3, MOST_STEPS = 5 };
@@ -334,6 +335,7 @@ struct json *answer_json(const struct knowledge *k, const struct bench_case *c, 
   int *ids = mem_array(k->caution_count + 1, sizeof *ids);
   char print[24];
 
+  assess_advise(a, c);
   snprintf(print, sizeof print, "%016llx", k->fingerprint);
   json_put_text(o, "pullcord", ANSWER_VERSION);
   json_put_text(o, "knowledge", print);
@@ -356,7 +358,7 @@ struct json *answer_json(const struct knowledge *k, const struct bench_case *c, 
   json_put(o, "unsafe", notes(k, a, UNSAFE, "check"));
   json_put(o, "pointless", notes(k, a, POINTLESS, "check"));
   json_put(o, "advice", notes(k, a, ADVISE, "about"));
-  json_put_number(o, "minutes_without_another_check", a->plan.cost_now);
+  json_put(o, "plan", answer_plan_json(k, a));
   free(ids);
   return o;
 }

@@ -6,6 +6,7 @@
 
 #include "base/text.h"
 #include "report/answer.h"
+#include "report/answer_plan.h"
 #include "report/parts.h"
 #include "units/parse.h"
 
@@ -412,6 +413,7 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
 {
   char chance[16];
 
+  assess_advise(a, c);
   answer_ranking(out, k, a, 6);
   buf_addf(out, "     %-46s %10s\n\n", "nothing broken", chance_words(chance, a->sound));
   buf_add(out, "Of these causes, just:\n");
@@ -425,9 +427,12 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
   else if (a->plan.count) {
     const struct next_step *s = &a->plan.steps[0];
 
+    answer_instead(out, k, a, width);
     buf_addf(out, "Next: %s (%g min, saves about %.0f min)\n", k->checks[s->check].ask, s->minutes, s->saving);
     answer_check(out, k, c, s, width);
+    buf_add(out, "\n");
+    answer_plan(out, k, a, width);
   } else {
-    buf_add(out, "No check is worth its minutes now.\n");
+    answer_plan(out, k, a, width);
   }
 }

@@ -59,7 +59,7 @@ static void run_policies(const struct plan_problem *p, double *cost, double *ste
   plan_start(p, &s);
   cost[0] = plan_folded(p, &s, NULL);
   cost[1] = plan_base(p, &s, NULL);
-  planner_open(&x, p, 1L << 40);
+  planner_open(&x, p, PLAN_NO_LIMIT);
   t = now_ms();
   cost[2] = plan_follow(&x, &s, PLAN_TO_THE_END);
   cost[3] = plan_step_follow(&x, &s);
@@ -67,7 +67,7 @@ static void run_policies(const struct plan_problem *p, double *cost, double *ste
   planner_close(&x);
   cost[4] = plan_most_information(p, &s, 0.9);
   cost[5] = plan_floor(p, &s);
-  planner_open(&x, p, 1L << 40);
+  planner_open(&x, p, PLAN_NO_LIMIT);
   t = now_ms();
   plan_exact(&x, &s, &cost[6], NULL);
   *exact_ms += now_ms() - t;
@@ -113,29 +113,43 @@ static const char *step_name(const struct knowledge *k, struct advice_step s)
   return s.kind == ADVICE_GIVE_UP ? "(give up)" : "(look further)";
 }
 
-static void show(const struct knowledge *k, const char *path, const struct assessment *a, const struct advice *v)
+static const char *fault_name(const struct knowledge *k, int fault)
+{
+  return fault >= 0 ? k->faults[fault].id : fault == -1 ? "(not listed)" : "(nothing broken)";
+}
+
+static void show_option(const struct knowledge *k, size_t number, const struct advice_option *o)
+{
+  printf("  %zu %-34s %6.1f min  cost %6.1f without %6.1f break-even %6.1f%s%s\n", number,
+         step_name(k, o->step), o->minutes, o->cost, o->without, o->break_even,
+         o->ask_first >= 0 ? " FIRST" : "", o->held_by >= 0 ? " HELD" : "");
+  for (size_t i = 0; i < o->also_count; i++) printf("      together with %s\n", k->repairs[o->also[i]].id);
+  for (size_t i = 0; number == 1 && i < o->result_count; i++) {
+    const struct advice_result *r = &o->results[i];
+
+    printf("      %-20s %.2f -> %s %.2f, cost %.1f, next %s\n",
+           k->checks[o->step.at].results.items[r->result], r->chance, fault_name(k, r->fault), r->belief,
+           r->cost, step_name(k, r->next));
+  }
+}
+
+static void show(const struct knowledge *k, const char *path, const struct assessment *a,
+                 const struct advice *v)
 {
   printf("\n%s\n  %s: cost %.1f, without checks %.1f, give up %.0f%s, %ld plans\n", path,
          advice_method_name(v->method), v->cost, v->no_checks, v->give_up_cost,
          v->stop_checking ? ", stop checking" : "", v->steps);
   for (size_t i = 0; i < 3 && i < a->ranking_count; i++)
-    printf("  %s %.3f blame %.3f\n", a->ranking[i].fault >= 0 ? k->faults[a->ranking[i].fault].id : "(not listed)",
-           a->ranking[i].belief, a->ranking[i].blame);
-  for (size_t i = 0; i < v->count && i < 7; i++) {
-    const struct advice_option *o = &v->options[i];
+    printf("  %s %.3f blame %.3f\n", fault_name(k, a->ranking[i].fault), a->ranking[i].belief,
+           a->ranking[i].blame);
+  for (size_t i = 0; i < v->count && i < 7; i++) show_option(k, i + 1, &v->options[i]);
+  for (size_t i = 0; i < v->plan_count; i++) {
+    const struct advice_planned *p = &v->plan[i];
 
-    printf("  %zu %-34s %6.1f min  cost %6.1f without %6.1f break-even %6.1f%s%s\n", i + 1, step_name(k, o->step),
-           o->minutes, o->cost, o->without, o->break_even, o->ask_first >= 0 ? " FIRST" : "",
-           o->held_by >= 0 ? " HELD" : "");
-    for (size_t j = 0; i == 0 && j < o->result_count; j++)
-      printf("      %-20s %.2f -> fault %s %.2f, cost %.1f, next %s\n", k->checks[o->step.at].results.items[o->results[j].result],
-             o->results[j].chance, o->results[j].fault >= 0 ? k->faults[o->results[j].fault].id : "-",
-             o->results[j].belief, o->results[j].cost, step_name(k, o->results[j].next));
+    printf("  then %-30s %.1f min, chance %.2f%s%s\n", step_name(k, p->step), p->minutes, p->chance,
+           p->result >= 0 ? " -> " : "",
+           p->result >= 0 ? k->checks[p->step.at].results.items[p->result] : "");
   }
-  for (size_t i = 0; i < v->plan_count; i++)
-    printf("  then %-30s %.1f min, chance %.2f%s%s\n", step_name(k, v->plan[i].step), v->plan[i].minutes,
-           v->plan[i].chance, v->plan[i].result >= 0 ? " -> " : "",
-           v->plan[i].result >= 0 ? k->checks[v->plan[i].step.at].results.items[v->plan[i].result] : "");
   for (size_t i = 0; i < v->beside_count; i++)
     printf("  beside %-28s %.1f min (alone %.1f), saves %.1f\n", k->checks[v->beside[i].check].id,
            v->beside[i].minutes, v->beside[i].alone, v->beside[i].saving);
@@ -154,8 +168,9 @@ static bool time_case(const struct knowledge *k, const char *path, int rounds, b
   struct err e = {0};
   char *text = NULL;
   size_t len;
-  bool good = file_read(path, JSON_MAX_BYTES, &text, &len, &e) == 0 && json_read(path, text, len, &j, &e) == 0 &&
-              json_member(j, "case") && casefile_read(k, path, json_member(j, "case"), &c, &e) == 0;
+  bool good = file_read(path, JSON_MAX_BYTES, &text, &len, &e) == 0 &&
+              json_read(path, text, len, &j, &e) == 0 && json_member(j, "case") &&
+              casefile_read(k, path, json_member(j, "case"), &c, &e) == 0;
 
   if (good) {
     good = assessor_open(k, &assessor, &e) == 0 && assess_case(assessor, &c, &a, &e) == 0;
@@ -225,10 +240,12 @@ static void time_decisions(const struct knowledge *k, char **arg, int count, int
   t.ms = mem_array(found.count * (size_t)rounds, sizeof *t.ms);
   for (size_t i = 0; i < found.count; i += step) cases += time_case(k, found.items[i], rounds, showing, &t);
   qsort(t.ms, t.count, sizeof *t.ms, by_size);
-  printf("\ndecisions on %zu real cases, %zu faults, %zu checks, %d rounds, processor time: median %.1f ms, p95 %.1f, p99 %.1f, "
-         "max %.1f; exact %zu, rollout %zu, look-ahead %zu\n", cases, k->fault_count, k->check_count, rounds,
-         at_share(t.ms, t.count, 0.5), at_share(t.ms, t.count, 0.95), at_share(t.ms, t.count, 0.99),
-         at_share(t.ms, t.count, 1), t.method[ADVICE_EXACT], t.method[ADVICE_ROLLOUT], t.method[ADVICE_LOOK_AHEAD]);
+  printf("\ndecisions on %zu real cases, %zu faults, %zu checks, %d rounds\n", cases, k->fault_count,
+         k->check_count, rounds);
+  printf("  processor time: median %.1f ms, p95 %.1f, p99 %.1f, max %.1f\n", at_share(t.ms, t.count, 0.5),
+         at_share(t.ms, t.count, 0.95), at_share(t.ms, t.count, 0.99), at_share(t.ms, t.count, 1));
+  printf("  exact %zu, rollout %zu, look-ahead %zu\n", t.method[ADVICE_EXACT], t.method[ADVICE_ROLLOUT],
+         t.method[ADVICE_LOOK_AHEAD]);
   for (size_t i = 0; i < found.count; i++) free(found.items[i]);
   free(found.items);
   free(t.ms);
