@@ -5,25 +5,13 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/file.h"
 #include "base/text.h"
 #include "cli/commands.h"
 #include "cli/terminal.h"
 #include "knowledge/load.h"
 #include "report/answer.h"
-#include "report/parts.h"
-#include "shop/benchfile.h"
-#include "shop/words.h"
 
-/* ---- keeping and showing ---------------------------------------------------------------- */
-
-static void keep(struct bench *b)
-{
-  struct err e;
-
-  if (bench_keep(b->folder, b->k, &b->c, b->words, &e))
-    bench_say("NOT KEPT: %s %s", e.file, e.text);
-}
+/* ---- showing ---------------------------------------------------------------- */
 
 void bench_print(struct buf *out)
 {
@@ -37,6 +25,7 @@ static bool assess(struct bench *b)
 
   if (b->assessed) return true;
   assessment_free(&b->a);
+  b->c.learned = b->history.jobs > 0 ? &b->history.chances : NULL;
   if (assess_case(b->assessor, &b->c, &b->a, &e) == 0) {
     b->assessed = true;
     return true;
@@ -53,39 +42,37 @@ static bool assess(struct bench *b)
   return false;
 }
 
+bool bench_is_command(const char *line, const char *word, const char **rest)
+{
+  size_t n = strlen(word);
+
+  if (strncmp(line, word, n) != 0 || (line[n] && line[n] != ' ')) return false;
+  *rest = line + n;
+  while (**rest == ' ') (*rest)++;
+  return true;
+}
+
 void bench_begin(struct bench *b)
 {
   case_free(&b->c);
   case_begin(&b->c, b->k);
   free(b->words);
   b->words = NULL;
-  b->pending = b->feature = -1;
+  b->pending = b->feature = b->proved = -1;
   b->assessed = false;
   memset(b->skipped, 0, b->k->check_count * sizeof *b->skipped);
   memset(b->told, 0, b->k->feature_count * sizeof *b->told);
   memset(b->feature_asked, 0, b->k->feature_count * sizeof *b->feature_asked);
   b->over = !bench_ask_machine(b) || !bench_ask_complaint(b);
-  if (b->c.machine_class >= 0) keep(b);
-}
-
-static bool still_off(const struct bench *b)
-{
-  for (size_t i = 0; i < b->k->cover_count; i++)
-    if (b->c.off[i]) return true;
-  return false;
+  if (b->c.machine_class >= 0) bench_keep(b);
 }
 
 void bench_new(struct bench *b)
 {
-  char where[500];
-  struct err e;
-
-  if (still_off(b) && !bench_yes("Some covers are still off (see refit). Put the job aside all the same?", false)) return;
-  if (bench_set_aside(b->folder, where, sizeof where, &e)) {
-    bench_say("%s %s", e.file, e.text);
-    return;
-  }
-  if (*where) bench_say("The job was put aside as %s.", where);
+  if (*b->id) bench_say("That job stays open as %s.", b->id + STORE_ID - 1 - STORE_SHORT);
+  bench_let_go(b);
+  case_begin(&b->kept, b->k);
+  b->kept_words = mem_new(1);
   bench_begin(b);
 }
 
@@ -124,20 +111,25 @@ static void converse(struct bench *b)
   while (!b->over) {
     char *line;
 
+    bench_take_in(b);
     if (!assess(b) && !b->over) {
       bench_say("The last result is set aside so that we can go on.");
       if (b->c.result_count) case_drop_result(&b->c, b->c.results[b->c.result_count - 1].check);
       if (!assess(b)) return;
     }
-    if (show) bench_show_state(b);
+    if (show) {
+      bench_show_state(b);
+      bench_keep_advice(b);
+    }
     line = terminal_line("bench> ");
     if (!line) break;
     if (bench_run_showing(b, line)) {
       show = false;
     } else {
+      b->silent = false;
       take_line(b, line);
-      if (!b->over) keep(b);
-      show = true;
+      if (!b->over) bench_keep(b);
+      show = !b->silent;
     }
     free(line);
   }
@@ -147,8 +139,9 @@ static void converse(struct bench *b)
 
 static void list_vocabulary(struct bench *b)
 {
-  static const char *const commands[] = {"help", "how", "why", "next", "skip", "back", "path", "causes", "repair",
-                                         "fixed", "refit", "has", "lacks", "complaint", "machine", "new", "quit"};
+  static const char *const commands[] = {"help", "how", "why", "next", "skip", "back", "plan", "path", "causes", "repair",
+                                         "fixed", "refit", "has", "lacks", "complaint", "machine", "owner", "note",
+                                         "minutes", "part", "close", "new", "quit"};
   const struct knowledge *k = b->k;
   size_t n = sizeof commands / sizeof commands[0];
 
@@ -162,80 +155,52 @@ static void list_vocabulary(struct bench *b)
   terminal_words(b->vocabulary, b->vocabulary_count);
 }
 
-/* What differs from the class was said by the person. */
-static void recall_told(struct bench *b)
+/* What could not be written is tried once more; the status then says that it is lost. */
+static int say_goodbye(struct bench *b, struct err *e)
 {
-  struct bench_case usual;
-  struct err e;
-
-  case_begin(&usual, b->k);
-  if (case_set_machine(&usual, b->k, b->c.machine_class, NULL, 0, NULL, 0, &e) == 0)
-    for (size_t i = 0; i < b->k->feature_count; i++)
-      if (b->c.features[i] != usual.features[i]) b->told[i] = b->c.features[i];
-  case_free(&usual);
-}
-
-static void go_on_or_begin(struct bench *b, bool anew)
-{
-  struct err e = {0};
-  int status = bench_resume(b->folder, b->k, &b->c, &b->words, &e);
-
-  if (status == 0 && b->c.machine_class >= 0 && !anew) {
-    struct buf q = {0};
-
-    buf_addf(&q, "A job was left open: %s%s%s, %zu results. Go on with it?", b->k->classes[b->c.machine_class].name,
-             b->c.complaint_count ? ", " : "", b->c.complaint_count ? b->k->complaints[b->c.complaints[0]].name : "",
-             b->c.result_count);
-    if (bench_yes(buf_text(&q), true)) {
-      buf_free(&q);
-      recall_told(b);
-      return;
-    }
-    buf_free(&q);
-  } else if (status && status != EX_NOINPUT) {
-    bench_say("The job that was kept cannot be read (%s), so it is put aside, not thrown away.", e.text);
-  }
-  if (status) case_begin(&b->c, b->k);
-  bench_new(b);
+  if (b->news.count && !bench_keep(b))
+    return err_set(e, EX_IOERR, NULL, 0, "the last entries could not be kept (see above); write them down.");
+  if (b->closed) bench_say("The job is kept. \"pullcord job reopen\" opens it again.");
+  else if (*b->id) bench_say("The job is kept. \"pullcord\" goes on with it.");
+  return 0;
 }
 
 static int converse_in(struct bench *b, const struct args *args, struct err *e)
 {
-  char *history;
-  int status = bench_folder(&b->folder, e);
+  int status = assessor_open(b->k, &b->assessor, e);
 
+  if (status == 0) status = bench_open_store(b, e);
   if (status) return status;
-  status = assessor_open(b->k, &b->assessor, e);
-  if (status) return status;
-  history = file_join(b->folder, "history");
-  terminal_begin(history);
-  free(history);
   b->skipped = mem_array(b->k->check_count, sizeof *b->skipped);
   b->told = mem_array(b->k->feature_count, sizeof *b->told);
   b->feature_asked = mem_array(b->k->feature_count, sizeof *b->feature_asked);
   list_vocabulary(b);
   bench_say("Pullcord at the bench. Type help for what I take, ? for don't know, quit to stop; every entry is kept. "
             "The maker's manual and licensed trades come before me.");
-  go_on_or_begin(b, args->new_job);
-  converse(b);
-  if (b->c.machine_class >= 0) bench_say("The job is kept. \"pullcord\" goes on with it.");
+  bench_learn(b);
+  status = bench_take_up(b, args, e);
+  if (status == 0) {
+    converse(b);
+    status = say_goodbye(b, e);
+  }
   terminal_end();
-  return 0;
+  return status;
 }
 
 int run_bench(const struct args *args, struct err *e)
 {
   struct knowledge k;
-  struct bench b = {.k = &k, .pending = -1, .feature = -1};
+  struct bench b = {.k = &k, .pending = -1, .feature = -1, .proved = -1, .who = commands_who(args)};
   int status = load_knowledge(&k, e);
 
   if (status) return status;
   status = converse_in(&b, args, e);
   assessment_free(&b.a);
-  case_free(&b.c);
+  bench_let_go(&b);
+  job_news_free(&b.news);
   assessor_close(b.assessor);
-  free(b.folder);
-  free(b.words);
+  store_close(b.store);
+  history_free(&b.history);
   free(b.skipped);
   free(b.told);
   free(b.feature_asked);

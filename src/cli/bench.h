@@ -4,16 +4,32 @@
 
 #include "assess/assess.h"
 #include "base/buf.h"
+#include "cli/commands.h"
 #include "model/case.h"
+#include "shop/history.h"
+#include "shop/job.h"
 
-/* The conversation. pending is the check that was asked (-1: none); feature the one (-1). */
+/* The conversation. pending is the check that was asked (-1: none); feature the one (-1).
+ * What is on disk, with the news that wait to be written, adds up to kept and kept_words. */
 struct bench {
   const struct knowledge *k;
   struct assessor *assessor;
   struct bench_case c;
   struct assessment a;
   bool assessed, over;
-  char *folder, *words;
+  char *words;
+  struct store *store;
+  struct history history;   /* of the closed jobs, read once at the start */
+  const char *who;
+  char id[STORE_ID];        /* "": the job is not opened yet */
+  int64_t last_number;      /* of its entries that we know */
+  struct bench_case kept;
+  char *kept_words;
+  struct job_news news;
+  struct job_advice advice; /* the last that was given */
+  int proved;               /* fault whose repair passed its proof run, -1 none */
+  bool closed;
+  bool silent;              /* nothing changed that would be worth showing again */
   int pending, feature;
   bool *skipped;          /* per check: not now */
   signed char *told;      /* enum tri per feature: what the person said, 0 for nothing */
@@ -29,8 +45,10 @@ void bench_say(const char *format, ...) __attribute__((format(printf, 1, 2)));
 bool bench_ask_machine(struct bench *b);
 bool bench_ask_complaint(struct bench *b);
 
-/* Asks yes or no; `otherwise` when only enter is pressed or the input ends. */
+/* Asks yes or no; `otherwise` when only enter is pressed or the input ends. bench_yes_or_end
+ * gives 1, 0, or -1 when the input ended. */
 bool bench_yes(const char *question, bool otherwise);
+int bench_yes_or_end(const char *question, bool otherwise);
 
 /* The person says that the machine has or lacks a feature. */
 void bench_set_feature(struct bench *b, int feature, bool has);
@@ -60,9 +78,47 @@ const struct next_step *bench_step_of(const struct bench *b, int check);
 bool bench_run_showing(struct bench *b, const char *line);
 bool bench_run_changing(struct bench *b, const char *line);
 
-/* Begins a job by asking; puts the present one aside first. */
+/* Asks for machine and complaint, of this job or of another that begins; what is open stays
+ * open. */
 void bench_begin(struct bench *b);
 void bench_new(struct bench *b);
+
+/* ---- the stored job (bench_job.c) */
+
+/* Opens the store; a damaged one is put aside if the person says so. */
+int bench_open_store(struct bench *b, struct err *e);
+
+/* Reads how the shop's jobs turned out, and says so when they count (bench_learn.c). */
+void bench_learn(struct bench *b);
+
+/* Shows proved jobs of the same class and complaint that looked alike. */
+void bench_show_similar(const struct bench *b);
+
+/* Takes up the job that was asked for, the one that was left open, or a new one. */
+int bench_take_up(struct bench *b, const struct args *args, struct err *e);
+
+/* Writes what changed. False, having said so, when it cannot be written: then it waits, and
+ * goes with the next. */
+bool bench_keep(struct bench *b);
+
+/* Takes in what other programs added to this job since. */
+void bench_take_in(struct bench *b);
+
+/* Keeps what was advised, when it differs from the last. */
+void bench_keep_advice(struct bench *b);
+
+/* Lets go of all that belongs to the job. */
+void bench_let_go(struct bench *b);
+
+/* fixed, close, owner, note, minutes, part. False when the line is none of them. */
+bool bench_run_home(struct bench *b, const char *line);
+
+/* True when the line begins with the command word; *rest is what follows. */
+bool bench_is_command(const char *line, const char *word, const char **rest);
+
+/* The fault that words (or a place in the ranking) name; "" is the first. -1 not listed, -3
+ * unknown, having said so. */
+int bench_find_fault(const struct bench *b, const char *words);
 
 /* Prints and empties. */
 void bench_print(struct buf *out);

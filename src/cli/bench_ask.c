@@ -27,25 +27,33 @@ void bench_say(const char *format, ...)
   buf_free(&out);
 }
 
-bool bench_yes(const char *question, bool otherwise)
+int bench_yes_or_end(const char *question, bool otherwise)
 {
   for (;;) {
     struct buf prompt = {0};
     char *line;
-    bool answer = otherwise, known = true;
+    int answer = otherwise;
+    bool known = true;
 
     buf_addf(&prompt, "%s (yes or no%s) ", question, otherwise ? ", enter for yes" : "");
     line = terminal_line(buf_text(&prompt));
     buf_free(&prompt);
-    if (!line) return otherwise;
+    if (!line) return -1;
     text_lower(line);
-    if (strcmp(line, "y") == 0 || strcmp(line, "yes") == 0 || strcmp(line, "1") == 0) answer = true;
-    else if (strcmp(line, "n") == 0 || strcmp(line, "no") == 0 || strcmp(line, "0") == 0) answer = false;
+    if (*line == 'y') answer = 1;
+    else if (*line == 'n') answer = 0;
     else known = *line == '\0';
     free(line);
     if (known) return answer;
     bench_say("Type yes or no.");
   }
+}
+
+bool bench_yes(const char *question, bool otherwise)
+{
+  int answer = bench_yes_or_end(question, otherwise);
+
+  return answer < 0 ? otherwise : answer == 1;
 }
 
 /* Offers matches by number. Returns the index taken, -1 for none of them, -2 at the end of
@@ -97,6 +105,12 @@ static size_t worth(const struct word_match *m, size_t count)
 
   while (n < count && m[n].score >= worth_offering && m[n].score >= 0.6 * m[0].score) n++;
   return n;
+}
+
+/* Word for word, and one only? */
+static bool only_exact(const struct word_match *m, size_t count)
+{
+  return count > 0 && m[0].score > 0.99 && (count == 1 || m[1].score <= 0.99);
 }
 
 /* Complaints that this machine can have at all, moved to the front. */
@@ -167,7 +181,7 @@ bool bench_ask_complaint(struct bench *b)
     b->words = line;
     line = NULL;
     for (size_t i = 0; i < count; i++) names[i] = b->k->complaints[m[i].at].name;
-    found = count && m[0].score > 0.99 ? m[0].at : settle(m, count, names, &again);
+    found = only_exact(m, count) ? m[0].at : settle(m, count, names, &again);
     if (count && found < 0) line = again;
     if (found == -2) return false;
     if (found < 0 && !line)

@@ -3,11 +3,11 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "assess/deeper.h"
 #include "base/text.h"
 #include "cli/bench.h"
 #include "cli/terminal.h"
 #include "report/answer.h"
+#include "report/answer_plan.h"
 #include "report/parts.h"
 #include "shop/words.h"
 
@@ -19,6 +19,7 @@ static const char help_text[] =
     "  how               how to make the check that was asked\n"
     "  why [cause]       what speaks for and against a cause, with weights and sources\n"
     "  next              other checks worth their minutes; next 2 takes the second\n"
+    "  plan              the work ahead: what comes next and then, with its minutes\n"
     "  skip              not this check now\n"
     "  back [check]      take the last result back, or that of a check\n"
     "  path              what was entered so far, and what it did\n"
@@ -29,10 +30,15 @@ static const char help_text[] =
     "  has X, lacks X    the machine has, or has not, a part\n"
     "  complaint ...     another complaint\n"
     "  machine           begin again with another machine\n"
-    "  new               put this job aside and begin another\n"
+    "  owner ...         whose it is, or what you call it (nothing is needed)\n"
+    "  note ...          anything to remember\n"
+    "  minutes 20        time spent; it adds up\n"
+    "  part ...          a part used\n"
+    "  close [ending]    the job has ended: repaired, nothing broken, handed over, given up\n"
+    "  new               begin another job; this one stays open\n"
     "  quit              stop; the job is kept and goes on next time\n";
 
-static int fault_named(const struct bench *b, const char *words)
+int bench_find_fault(const struct bench *b, const char *words)
 {
   struct word_match m[1];
   int exact;
@@ -49,7 +55,7 @@ static int fault_named(const struct bench *b, const char *words)
 
 static void do_why(struct bench *b, const char *rest)
 {
-  int fault = fault_named(b, rest);
+  int fault = bench_find_fault(b, rest);
   struct buf out = {0};
 
   if (fault < -1) return;
@@ -59,7 +65,7 @@ static void do_why(struct bench *b, const char *rest)
 
 static void do_repair(struct bench *b, const char *rest)
 {
-  int fault = fault_named(b, rest);
+  int fault = bench_find_fault(b, rest);
   struct buf out = {0};
 
   if (fault == -1) bench_say("The first place is something not listed; there is no repair to show.");
@@ -123,6 +129,15 @@ static void do_back(struct bench *b, const char *rest)
   }
 }
 
+static void do_plan(struct bench *b)
+{
+  struct buf out = {0};
+
+  answer_instead(&out, b->k, &b->a, terminal_width());
+  answer_plan(&out, b->k, &b->a, terminal_width());
+  bench_print(&out);
+}
+
 static void do_path(struct bench *b)
 {
   double *odds = assess_odds(&b->a);
@@ -149,28 +164,6 @@ static void do_path(struct bench *b)
     buf_free(&what);
   }
   free(odds);
-}
-
-/* A repair was made: the proof run closes the job or is evidence that something remains. */
-static void do_fixed(struct bench *b, const char *rest)
-{
-  int fault = fault_named(b, rest);
-  size_t dropped;
-
-  if (fault == -1) bench_say("The first place is something not listed. Name what you put right: fixed main jet.");
-  if (fault < 0) return;
-  bench_say("Proof run: %s", b->k->faults[fault].proof);
-  if (bench_yes("Did it pass, with the complaint gone?", false)) {
-    b->c.mended[fault] = true;
-    bench_say("Proved: %s was behind it. Put back what is off (refit), do the service that is due, and type new when "
-              "it has gone home.", b->k->faults[fault].name);
-  } else {
-    dropped = deeper_mend(&b->a, &b->c, fault);
-    bench_say("So something else is wrong. %s leaves the case%s.", b->k->faults[fault].name,
-              dropped ? ", and what it had brought about is to be looked at again" : "");
-  }
-  b->assessed = false;
-  b->pending = b->feature = -1;
 }
 
 static void do_refit(struct bench *b, const char *rest)
@@ -235,21 +228,11 @@ static void do_complaint(struct bench *b, const char *rest)
   if (!*rest) b->over = !bench_ask_complaint(b);
   else if (words_match_complaints(b->k, rest, m, 1) == 1 && m[0].score > 0.4) {
     case_add_complaint(&b->c, m[0].at);
+    b->proved = -1;
     bench_say("Noted as well: %s.", b->k->complaints[m[0].at].name);
   } else bench_say("I know no such complaint; put it in other words.");
   b->assessed = false;
   b->pending = -1;
-}
-
-/* True when the line begins with the command word; *rest is what follows. */
-static bool is_command(const char *line, const char *word, const char **rest)
-{
-  size_t n = strlen(word);
-
-  if (strncmp(line, word, n) != 0 || (line[n] && line[n] != ' ')) return false;
-  *rest = line + n;
-  while (**rest == ' ') (*rest)++;
-  return true;
 }
 
 /* Runs a command that only shows. */
@@ -257,14 +240,15 @@ bool bench_run_showing(struct bench *b, const char *line)
 {
   const char *rest;
 
-  if (is_command(line, "help", &rest)) fputs(help_text, stdout);
-  else if (is_command(line, "how", &rest)) do_how(b, rest);
-  else if (is_command(line, "why", &rest)) do_why(b, rest);
-  else if (is_command(line, "next", &rest)) do_next(b, rest);
-  else if (is_command(line, "path", &rest)) do_path(b);
-  else if (is_command(line, "causes", &rest)) do_causes(b);
-  else if (is_command(line, "repair", &rest)) do_repair(b, rest);
-  else if (is_command(line, "refit", &rest) && !*rest) do_refit(b, rest);
+  if (bench_is_command(line, "help", &rest)) fputs(help_text, stdout);
+  else if (bench_is_command(line, "how", &rest)) do_how(b, rest);
+  else if (bench_is_command(line, "why", &rest)) do_why(b, rest);
+  else if (bench_is_command(line, "next", &rest)) do_next(b, rest);
+  else if (bench_is_command(line, "plan", &rest)) do_plan(b);
+  else if (bench_is_command(line, "path", &rest)) do_path(b);
+  else if (bench_is_command(line, "causes", &rest)) do_causes(b);
+  else if (bench_is_command(line, "repair", &rest)) do_repair(b, rest);
+  else if (bench_is_command(line, "refit", &rest) && !*rest) do_refit(b, rest);
   else return false;
   return true;
 }
@@ -274,18 +258,17 @@ bool bench_run_changing(struct bench *b, const char *line)
 {
   const char *rest;
 
-  if (is_command(line, "skip", &rest)) {
+  if (bench_is_command(line, "skip", &rest)) {
     if (b->pending >= 0) b->skipped[b->pending] = true;
     if (b->feature >= 0) b->feature_asked[b->feature] = true;
     b->pending = b->feature = -1;
-  } else if (is_command(line, "back", &rest)) do_back(b, rest);
-  else if (is_command(line, "refit", &rest) && *rest) do_refit(b, rest);
-  else if (is_command(line, "fixed", &rest)) do_fixed(b, rest);
-  else if (is_command(line, "has", &rest)) do_feature(b, rest, true);
-  else if (is_command(line, "lacks", &rest)) do_feature(b, rest, false);
-  else if (is_command(line, "complaint", &rest)) do_complaint(b, rest);
-  else if (is_command(line, "machine", &rest)) bench_begin(b);
-  else if (is_command(line, "new", &rest)) bench_new(b);
-  else return false;
+  } else if (bench_is_command(line, "back", &rest)) do_back(b, rest);
+  else if (bench_is_command(line, "refit", &rest) && *rest) do_refit(b, rest);
+  else if (bench_is_command(line, "has", &rest)) do_feature(b, rest, true);
+  else if (bench_is_command(line, "lacks", &rest)) do_feature(b, rest, false);
+  else if (bench_is_command(line, "complaint", &rest)) do_complaint(b, rest);
+  else if (bench_is_command(line, "machine", &rest)) bench_begin(b);
+  else if (bench_is_command(line, "new", &rest)) bench_new(b);
+  else return bench_run_home(b, line);
   return true;
 }

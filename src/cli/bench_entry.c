@@ -30,6 +30,7 @@ void bench_record(struct bench *b, struct case_result r)
 
   case_set_result(&b->c, r);
   b->assessed = false;
+  b->proved = -1;
   if (b->pending == r.check) b->pending = -1;
   answer_result(&said, b->k, &r);
   bench_say("Noted: %s.", buf_text(&said));

@@ -7,6 +7,7 @@
 #include "cli/bench.h"
 #include "cli/terminal.h"
 #include "report/answer.h"
+#include "report/answer_plan.h"
 #include "report/parts.h"
 
 /* A feature that is open and that one of the leading causes, or the next check, needs. */
@@ -139,15 +140,27 @@ void bench_show_state(struct bench *b)
   const struct next_step *s;
 
   printf("\n");
+  if (b->proved >= 0 && b->pending < 0) {
+    bench_say("Proved: %s was behind it. Put back what is off (refit), look at oil, plug, filter, fuel, leaks, stop "
+              "switch and speed, and type close when it goes home. Or go on with what you see.",
+              b->k->faults[b->proved].name);
+    return;
+  }
+  assess_advise(&b->a, &b->c);
   answer_ranking(&out, b->k, &b->a, 3);
   answer_notes(&out, b->k, &b->a, terminal_width());
   bench_print(&out);
+  bench_show_similar(b);
   if (b->pending < 0 && b->feature < 0) {
     s = best_step(b);
     for (size_t i = 0; i < 4 && i < b->a.ranking_count && b->feature < 0; i++)
       if (b->a.ranking[i].fault >= 0) b->feature = open_feature(b, &b->k->faults[b->a.ranking[i].fault].needs);
     if (b->feature < 0 && s) b->feature = open_feature(b, &b->k->checks[s->check].needs);
     if (b->feature < 0 && s && b->a.disposition == DISPOSITION_KEEP_LOOKING) b->pending = s->check;
+  }
+  if (b->pending >= 0) {
+    answer_instead(&out, b->k, &b->a, terminal_width());
+    bench_print(&out);
   }
   if (b->feature >= 0) bench_say("About the machine: %s (yes, no, ? don't know)", b->k->features[b->feature].ask);
   else if (b->pending >= 0) bench_show_question(b);

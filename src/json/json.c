@@ -211,3 +211,14 @@ char *json_print(const struct json *j)
   cJSON_free(text);
   return copy;
 }
+
+char *json_print_line(const struct json *j)
+{
+  char *text = cJSON_PrintUnformatted(look(j)), *copy;
+
+  if (!text) made(NULL);
+  copy = mem_new(strlen(text) + 1);
+  strcpy(copy, text);
+  cJSON_free(text);
+  return copy;
+}

@@ -50,4 +50,8 @@ void json_push_text(struct json *list, const char *text);
 /* The printed value, ended by a newline; the caller frees. */
 char *json_print(const struct json *j);
 
+/* The same on one line without blanks and without a newline; what was read from such a line
+ * prints the same again. The caller frees. */
+char *json_print_line(const struct json *j);
+
 #endif

@@ -4,6 +4,7 @@
 
 #include "base/err.h"
 #include "model/knowledge.h"
+#include "model/learned.h"
 
 enum tri { TRI_LACKS = -1, TRI_UNKNOWN = 0, TRI_HAS = 1 };
 
@@ -29,6 +30,7 @@ struct bench_case {
   size_t card_count, card_room;
   bool *off;    /* per cover of the knowledge: is it off now? */
   bool *mended; /* per fault: was it put right on this job, the complaint staying? */
+  const struct learned *learned; /* the shop's own chances, not the case's to free; NULL: as shipped */
 };
 
 /* An empty case for this knowledge: everything unknown. Free with case_free. */

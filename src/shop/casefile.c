@@ -150,8 +150,9 @@ static int read_complaints(struct reading *r, const struct json *one, const stru
 
   if (status == 0 && many) status = want_kind(r, many, JSON_LIST, "complaints");
   for (const struct json *i = many && !status ? json_first(many) : NULL; i && !status; i = json_next(i))
-    status = ++count > MOST_COMPLAINTS ? refuse(r, "more than 20 complaints are too many for one case.%s%s", "", "")
-                                       : read_complaint(r, i);
+    status = ++count <= MOST_COMPLAINTS
+                 ? read_complaint(r, i)
+                 : refuse(r, "more than 20 complaints are too many for one case.%s%s", "", "");
   return status;
 }
 

@@ -1,39 +1,44 @@
-/* store.c - see store.h. */
+/* store.c - opening the store and adding to it; see store.h. */
 #include "shop/store.h"
 
-#include <ctype.h>
-#include <sqlite3.h>
+#include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/random.h>
 #include <sys/stat.h>
+#include <unistd.h>
 
-#include "base/buf.h"
 #include "base/clock.h"
 #include "base/file.h"
 #include "base/mem.h"
+#include "shop/store_inside.h"
 
-struct store { sqlite3 *db; char *path; };
+/* A store up to this size is looked through at every opening: it takes some milliseconds. */
+enum { WAIT_MS = 5000, SMALL = 4 * 1024 * 1024, DAY = 24 * 60 * 60 };
 
-enum { WAIT_MS = 5000 };
-
-/* One step per version; user_version says how many were taken. */
-static const char *const migrations[] = {
-    "CREATE TABLE jobs (id TEXT PRIMARY KEY, opened INTEGER NOT NULL, closed INTEGER NOT NULL DEFAULT 0,"
-    "  owner TEXT NOT NULL DEFAULT '', machine TEXT NOT NULL DEFAULT '', words TEXT NOT NULL DEFAULT '',"
-    "  ending TEXT NOT NULL DEFAULT '') STRICT, WITHOUT ROWID;"
-    "CREATE TABLE entries (n INTEGER PRIMARY KEY, job TEXT NOT NULL REFERENCES jobs(id), uid TEXT NOT NULL UNIQUE,"
-    "  at INTEGER NOT NULL, who TEXT NOT NULL, kind TEXT NOT NULL, body TEXT NOT NULL) STRICT;"
-    "CREATE INDEX entries_of_job ON entries(job, at, n);"
-    "CREATE INDEX jobs_by_time ON jobs(closed, opened);"
-    "CREATE VIRTUAL TABLE words USING fts5(job UNINDEXED, text);"};
-
-enum { VERSION = sizeof migrations / sizeof migrations[0] };
+/* One step per version; user_version says how many were taken. Never change one that was
+ * given out: add another. entries.job is jobs.n: every way in looks the job up, so that no
+ * foreign key has to be checked again for each entry. */
+static const char *const migrations[STORE_VERSION] = {
+    "CREATE TABLE jobs (n INTEGER PRIMARY KEY, id TEXT NOT NULL UNIQUE, opened INTEGER NOT NULL,"
+    "  touched INTEGER NOT NULL DEFAULT 0, closed INTEGER NOT NULL DEFAULT 0, owner TEXT NOT NULL DEFAULT '',"
+    "  machine TEXT NOT NULL DEFAULT '', words TEXT NOT NULL DEFAULT '', ending TEXT NOT NULL DEFAULT '',"
+    "  text TEXT NOT NULL DEFAULT '') STRICT;"
+    "CREATE TABLE entries (job INTEGER NOT NULL, number INTEGER NOT NULL, uid TEXT NOT NULL,"
+    "  at INTEGER NOT NULL, who TEXT NOT NULL, kind TEXT NOT NULL, body TEXT NOT NULL,"
+    "  PRIMARY KEY (job, number, uid)) STRICT, WITHOUT ROWID;"
+    "CREATE INDEX jobs_open ON jobs(touched, id) WHERE closed = 0;"
+    "CREATE INDEX jobs_closed ON jobs(touched, id) WHERE closed > 0;"
+    "CREATE INDEX jobs_opened ON jobs(opened, id);"
+    "CREATE INDEX jobs_short ON jobs(substr(id, -5));",
+    "CREATE VIRTUAL TABLE words USING fts5(text, content='jobs', content_rowid='n', columnsize=0);"
+    "INSERT INTO words(words) VALUES('rebuild');"
+    "CREATE TABLE looked_through (at INTEGER NOT NULL) STRICT;"};
 
 /* ---- errors and statements --------------------------------------------------------------- */
 
-static int fail(struct store *s, const char *doing, struct err *e)
+int store_fail(struct store *s, const char *doing, struct err *e)
 {
   int code = s->db ? sqlite3_extended_errcode(s->db) : SQLITE_NOMEM, status = EX_IOERR;
   const char *advice = "Nothing that was kept before is lost.";
@@ -46,44 +51,66 @@ static int fail(struct store *s, const char *doing, struct err *e)
   case SQLITE_AUTH: status = EX_NOPERM; advice = "The store can only be read from here."; break;
   case SQLITE_FULL: advice = "The disk is full. Nothing that was kept before is lost."; break;
   case SQLITE_CANTOPEN: status = EX_CANTCREAT; break;
+  case SQLITE_CONSTRAINT: status = EX_DATAERR; break;
   case SQLITE_CORRUPT:
-  case SQLITE_NOTADB: status = EX_DATAERR; advice = "The store is damaged: restore a backup."; break;
+  case SQLITE_NOTADB:
+    status = EX_DATAERR;
+    advice = "The store is damaged: \"pullcord job restore\" puts a backup in its place; the damaged one is kept.";
+    break;
   default: break;
   }
   return err_set(e, status, s->path, 0, "%s: %s. %s", doing, s->db ? sqlite3_errmsg(s->db) : "no memory", advice);
 }
 
-static int run(struct store *s, const char *sql, const char *doing, struct err *e)
+int store_run(struct store *s, const char *sql, const char *doing, struct err *e)
 {
-  return sqlite3_exec(s->db, sql, NULL, NULL, NULL) == SQLITE_OK ? 0 : fail(s, doing, e);
+  return sqlite3_exec(s->db, sql, NULL, NULL, NULL) == SQLITE_OK ? 0 : store_fail(s, doing, e);
 }
 
-/* A statement with texts (t) and whole numbers (i) bound in order. */
-static sqlite3_stmt *prepare(struct store *s, const char *sql, const char *types, ...)
+static sqlite3_stmt *prepared(struct store *s, const char *sql)
 {
   sqlite3_stmt *q = NULL;
+
+  for (size_t i = 0; i < s->kept_count; i++)
+    if (s->kept[i].sql == sql) return s->kept[i].q;
+  if (s->kept_count == STORE_MOST_KEPT) abort(); /* more statements than there are in the code */
+  if (sqlite3_prepare_v3(s->db, sql, -1, SQLITE_PREPARE_PERSISTENT, &q, NULL) != SQLITE_OK) return NULL;
+  s->kept[s->kept_count].sql = sql;
+  s->kept[s->kept_count++].q = q;
+  return q;
+}
+
+sqlite3_stmt *store_use(struct store *s, const char *sql, const char *types, ...)
+{
+  sqlite3_stmt *q = prepared(s, sql);
   va_list args;
 
-  if (sqlite3_prepare_v2(s->db, sql, -1, &q, NULL) != SQLITE_OK) return NULL;
+  if (!q) return NULL;
   va_start(args, types);
   for (int i = 0; types[i]; i++)
-    if (types[i] == 't') sqlite3_bind_text(q, i + 1, va_arg(args, const char *), -1, SQLITE_TRANSIENT);
+    if (types[i] == 't') sqlite3_bind_text(q, i + 1, va_arg(args, const char *), -1, SQLITE_STATIC);
     else sqlite3_bind_int64(q, i + 1, va_arg(args, int64_t));
   va_end(args);
   return q;
 }
 
-/* Runs a statement that gives no rows, and ends it. */
-static int finish(struct store *s, sqlite3_stmt *q, const char *doing, struct err *e)
+void store_done(sqlite3_stmt *q)
+{
+  if (!q) return;
+  sqlite3_reset(q);
+  sqlite3_clear_bindings(q);
+}
+
+int store_finish(struct store *s, sqlite3_stmt *q, const char *doing, struct err *e)
 {
   int code = q ? sqlite3_step(q) : SQLITE_ERROR;
-  int status = code == SQLITE_DONE || code == SQLITE_ROW ? 0 : fail(s, doing, e);
+  int status = code == SQLITE_DONE || code == SQLITE_ROW ? 0 : store_fail(s, doing, e);
 
-  sqlite3_finalize(q);
+  store_done(q);
   return status;
 }
 
-static char *column(sqlite3_stmt *q, int i)
+char *store_column(sqlite3_stmt *q, int i)
 {
   const unsigned char *text = sqlite3_column_text(q, i);
   size_t n = (size_t)sqlite3_column_bytes(q, i);
@@ -93,86 +120,180 @@ static char *column(sqlite3_stmt *q, int i)
   return copy;
 }
 
-/* ---- opening ------------------------------------------------------------------------------ */
-
-static int64_t pragma_number(struct store *s, const char *sql)
+int64_t store_number(struct store *s, const char *sql)
 {
-  sqlite3_stmt *q = prepare(s, sql, "");
-  int64_t n = q && sqlite3_step(q) == SQLITE_ROW ? sqlite3_column_int64(q, 0) : -1;
+  sqlite3_stmt *q = NULL;
+  int64_t n = -1;
 
+  if (sqlite3_prepare_v2(s->db, sql, -1, &q, NULL) == SQLITE_OK && sqlite3_step(q) == SQLITE_ROW)
+    n = sqlite3_column_int64(q, 0);
   sqlite3_finalize(q);
   return n;
 }
 
+/* ---- opening ------------------------------------------------------------------------------ */
+
+int store_folder(char **out, struct err *e)
+{
+  const char *state = getenv("XDG_STATE_HOME"), *home = getenv("HOME");
+  char *base;
+
+  if (state && state[0] == '/') base = file_join(state, "");
+  else if (home && home[0] == '/') base = file_join(home, ".local/state");
+  else
+    return err_set(e, EX_CONFIG, NULL, 0,
+                   "neither XDG_STATE_HOME nor HOME is set, so no job can be kept. Set one of them.");
+  *out = file_join(base, "pullcord");
+  free(base);
+  return 0;
+}
+
 static int migrate(struct store *s, struct err *e)
 {
-  int64_t have;
-  int status = run(s, "BEGIN IMMEDIATE", "cannot be brought up to date", e);
+  static const char doing[] = "cannot be brought up to date";
+  char sql[100];
+  int status = store_run(s, "BEGIN IMMEDIATE", doing, e);
 
   if (status) return status;
-  have = pragma_number(s, "PRAGMA user_version");
-  for (int64_t v = have; v < VERSION && status == 0; v++) status = run(s, migrations[v], "cannot be brought up to date", e);
-  if (status == 0 && have < VERSION) {
-    char sql[60];
-
-    snprintf(sql, sizeof sql, "PRAGMA user_version = %d", (int)VERSION);
-    status = run(s, sql, "cannot be brought up to date", e);
-  }
-  if (status == 0) return run(s, "COMMIT", "cannot be brought up to date", e);
-  sqlite3_exec(s->db, "ROLLBACK", NULL, NULL, NULL);
+  for (int64_t v = store_number(s, "PRAGMA user_version"); v < STORE_VERSION && status == 0; v++)
+    status = store_run(s, migrations[v], doing, e);
+  snprintf(sql, sizeof sql, "PRAGMA user_version = %d; PRAGMA application_id = %d; COMMIT", (int)STORE_VERSION,
+           (int)STORE_MARK);
+  if (status == 0) status = store_run(s, sql, doing, e);
+  if (status) sqlite3_exec(s->db, "ROLLBACK", NULL, NULL, NULL);
   return status;
 }
 
-static int check_whole(struct store *s, struct err *e)
+static int look_through(struct store *s, struct err *e)
 {
-  sqlite3_stmt *q = prepare(s, "PRAGMA quick_check(1)", "");
-  bool good = q && sqlite3_step(q) == SQLITE_ROW && strcmp((const char *)sqlite3_column_text(q, 0), "ok") == 0;
+  sqlite3_stmt *q = NULL;
+  bool good = sqlite3_prepare_v2(s->db, "PRAGMA quick_check(1)", -1, &q, NULL) == SQLITE_OK &&
+              sqlite3_step(q) == SQLITE_ROW && strcmp((const char *)sqlite3_column_text(q, 0), "ok") == 0;
+  int code = sqlite3_errcode(s->db) & 0xFF;
 
   sqlite3_finalize(q);
   if (good) return 0;
-  return err_set(e, EX_DATAERR, s->path, 0, "is damaged. Restore a backup; the damaged file is left as it is.");
+  if (code == SQLITE_BUSY || code == SQLITE_NOMEM || code == SQLITE_CANTOPEN)
+    return store_fail(s, "cannot be looked through", e);
+  return err_set(e, EX_DATAERR, s->path, 0,
+                 "is damaged. \"pullcord job restore\" puts a backup in its place; the damaged one is kept.");
 }
 
-static int set_up(struct store *s, bool write, struct err *e)
+/* A large store is looked through once a day; when that was is kept in it. */
+static int check_whole(struct store *s, bool write, bool now, struct err *e)
+{
+  int64_t size = store_number(s, "PRAGMA page_count") * store_number(s, "PRAGMA page_size");
+  int64_t last, at = clock_now();
+  int status;
+
+  if (!now && size > SMALL) {
+    last = store_number(s, "SELECT max(at) FROM looked_through");
+    if (last >= 0 && at >= last && at - last < DAY) return 0;
+  }
+  status = look_through(s, e);
+  if (status == 0 && write && size > SMALL) {
+    char sql[100];
+
+    snprintf(sql, sizeof sql, "BEGIN IMMEDIATE; DELETE FROM looked_through; INSERT INTO looked_through VALUES (%lld); COMMIT",
+             (long long)at);
+    if (sqlite3_exec(s->db, sql, NULL, NULL, NULL) != SQLITE_OK) /* then it is done again next time */
+      sqlite3_exec(s->db, "ROLLBACK", NULL, NULL, NULL);
+  }
+  return status;
+}
+
+/* user_version of a new file is 0, and it has no mark. */
+static int check_mark(struct store *s, int64_t *version, struct err *e)
+{
+  *version = store_number(s, "PRAGMA user_version");
+  if (*version < 0) return store_fail(s, "cannot be read", e);
+  if (*version > STORE_VERSION)
+    return err_set(e, EX_CONFIG, s->path, 0, "was written by a newer pullcord. Use that one; nothing was changed.");
+  if (store_number(s, "PRAGMA application_id") != (*version ? STORE_MARK : 0) ||
+      (*version == 0 && store_number(s, "SELECT count(*) FROM sqlite_schema") > 0))
+    return err_set(e, EX_CONFIG, s->path, 0, "is a database, but not a store of pullcord's. Nothing was changed.");
+  return 0;
+}
+
+static int set_up(struct store *s, bool write, bool whole, struct err *e)
 {
   int64_t version;
   int status;
 
   sqlite3_busy_timeout(s->db, WAIT_MS);
   sqlite3_extended_result_codes(s->db, 1);
-  version = pragma_number(s, "PRAGMA user_version");
-  if (version < 0) return fail(s, "cannot be read", e);
-  if (version > VERSION)
-    return err_set(e, EX_DATAERR, s->path, 0, "was written by a newer pullcord. Use that one.");
-  status = check_whole(s, e);
-  if (status == 0 && write) status = run(s, "PRAGMA journal_mode = WAL", "cannot be written", e);
-  if (status == 0) status = run(s, "PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON", "cannot be set up", e);
-  if (status == 0 && write && version < VERSION) status = migrate(s, e);
+  status = check_mark(s, &version, e);
+  if (status) return status;
+  if (write && sqlite3_db_readonly(s->db, "main") == 1)
+    return err_set(e, EX_NOPERM, s->path, 0, "can only be read from here, so nothing can be kept. Nothing is lost.");
+  if (!write && version == 0) return err_set(e, EX_NOINPUT, s->path, 0, "holds no job yet.");
+  if (write && version < STORE_VERSION) { /* before the switch to WAL, so that a new file is whole at once */
+    status = migrate(s, e);
+    if (status) return status;
+  }
+  status = check_whole(s, write, whole, e);
+  if (status == 0 && write) status = store_run(s, "PRAGMA journal_mode = WAL", "cannot be written", e);
+  if (status == 0) status = store_run(s, "PRAGMA synchronous = FULL; PRAGMA cache_size = -16000", "cannot be set up", e);
+  return status;
+}
+
+/* On a disk that can only be read, what goes with the file cannot be made; it may then be
+ * read as something that nobody changes. */
+static int open_fixed(struct store *s, struct err *e)
+{
+  char *name = sqlite3_mprintf("file:%s?immutable=1", s->path), *wal = sqlite3_mprintf("%s-wal", s->path);
+  int status = 0;
+
+  if (strpbrk(s->path, "?#%") || access(wal, F_OK) == 0) status = store_fail(s, "cannot be opened for reading", e);
+  if (status == 0) {
+    sqlite3_close(s->db);
+    s->db = NULL;
+    if (sqlite3_open_v2(name, &s->db, SQLITE_OPEN_READONLY | SQLITE_OPEN_URI, NULL) != SQLITE_OK)
+      status = store_fail(s, "cannot be opened", e);
+  }
+  sqlite3_free(name);
+  sqlite3_free(wal);
+  return status;
+}
+
+int store_open_file(const char *path, enum store_way way, bool whole, struct store **out, struct err *e)
+{
+  bool write = way == STORE_WRITE;
+  int flags = (write ? SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE : SQLITE_OPEN_READONLY) | SQLITE_OPEN_NOMUTEX;
+  int status = 0; /* no mutex: a store belongs to one thread */
+  struct store *s;
+  mode_t mask;
+
+  if (!write && access(path, F_OK) != 0) return err_set(e, EX_NOINPUT, path, 0, "is not there.");
+  s = mem_new(sizeof *s);
+  s->path = mem_new(strlen(path) + 1);
+  strcpy(s->path, path);
+  mask = umask(077);
+  if (sqlite3_open_v2(path, &s->db, flags, NULL) != SQLITE_OK) status = store_fail(s, "cannot be opened", e);
+  if (status == 0 && !write && store_number(s, "PRAGMA user_version") < 0 &&
+      (sqlite3_errcode(s->db) & 0xFF) == SQLITE_CANTOPEN)
+    status = open_fixed(s, e);
+  if (status == 0) status = set_up(s, write, whole, e);
+  umask(mask);
+  if (status) store_close(s);
+  else *out = s;
   return status;
 }
 
 int store_open(const char *folder, bool write, struct store **out, struct err *e)
 {
-  struct store *s = mem_new(sizeof *s);
-  int flags = write ? SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE : SQLITE_OPEN_READONLY, status = 0;
-  mode_t mask;
+  char *path = file_join(folder, "jobs.db");
+  int status = write ? file_make_folder(folder, e) : 0;
 
-  s->path = file_join(folder, "jobs.db");
-  if (write) status = file_make_folder(folder, e);
-  if (status == 0) {
-    mask = umask(077);
-    if (sqlite3_open_v2(s->path, &s->db, flags, NULL) != SQLITE_OK) status = fail(s, "cannot be opened", e);
-    else status = set_up(s, write, e);
-    umask(mask);
-  }
-  if (status) store_close(s);
-  else *out = s;
+  if (status == 0) status = store_open_file(path, write ? STORE_WRITE : STORE_READ, false, out, e);
+  free(path);
   return status;
 }
 
 void store_close(struct store *s)
 {
   if (!s) return;
+  for (size_t i = 0; i < s->kept_count; i++) sqlite3_finalize(s->kept[i].q);
   sqlite3_close(s->db);
   free(s->path);
   free(s);
@@ -180,269 +301,172 @@ void store_close(struct store *s)
 
 /* ---- adding ------------------------------------------------------------------------------- */
 
-/* Letters and digits that sort by time and cannot be had twice: seconds, then 50 random bits,
- * in base 32. */
-static void make_id(int64_t at, char *out, size_t size)
+/* Without the letters that look like digits. */
+static const char digits[] = "0123456789abcdefghjkmnpqrstvwxyz";
+
+/* Sorts by time and cannot be had twice: seconds, then 60 random bits, in base 32. */
+static void make_id(int64_t at, char out[STORE_ID])
 {
-  static const char digits[] = "0123456789abcdefghjkmnpqrstvwxyz";
-  unsigned char noise[10] = {0};
-  char text[18];
+  unsigned char noise[12];
 
   if (getrandom(noise, sizeof noise, 0) != (ssize_t)sizeof noise) abort(); /* no randomness: cannot be safe */
-  for (int i = 0; i < 7; i++) text[i] = digits[(at >> (5 * (6 - i))) & 31];
-  for (int i = 0; i < 10; i++) text[7 + i] = digits[noise[i] & 31];
-  text[17] = '\0';
-  snprintf(out, size, "%s", text);
+  for (int i = 0; i < 7; i++) out[i] = digits[(at >> (5 * (6 - i))) & 31];
+  for (int i = 0; i < 12; i++) out[7 + i] = digits[noise[i] & 31];
+  out[19] = '\0';
 }
 
-static int insert_job(struct store *s, const char *id, int64_t opened, const char *owner, struct err *e)
+/* An id that came from outside: is it of the form that make_id gives? */
+static int check_id(struct store *s, const char *id, struct err *e)
 {
-  return finish(s, prepare(s, "INSERT OR IGNORE INTO jobs (id, opened, owner) VALUES (?, ?, ?)", "tit", id, opened, owner),
-                "the job cannot be kept", e);
+  if (strlen(id) == STORE_ID - 1 && strspn(id, digits) == STORE_ID - 1) return 0;
+  return err_set(e, EX_DATAERR, s->path, 0, "was to take in \"%.30s\", which is no id of a job or an entry.", id);
 }
 
-int store_new_job(struct store *s, const char *owner, char id[STORE_ID], struct err *e)
+int store_take_job(struct store *s, const char *job, int64_t opened, const struct store_about *about, bool *new,
+                   struct err *e)
+{
+  static const struct store_about nothing = {"", "", "", "", "", 0, 0};
+  const struct store_about *a = about ? about : &nothing;
+  int status = check_id(s, job, e);
+
+  *new = false;
+  if (status) return status;
+  status = store_finish(s, store_use(s, "INSERT OR IGNORE INTO jobs (id, opened, touched, closed, owner, machine, words, ending,"
+                                        " text) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                                     "tiiittttt", job, opened, about ? a->touched : opened, a->closed, a->owner, a->machine,
+                                     a->words, a->ending, a->text),
+                        "the job cannot be kept", e);
+  *new = status == 0 && sqlite3_changes(s->db) > 0;
+  if (*new && *a->text)
+    status = store_finish(s, store_use(s, "INSERT INTO words (rowid, text) VALUES (?, ?)", "it",
+                                       (int64_t)sqlite3_last_insert_rowid(s->db), a->text),
+                          "the job cannot be kept", e);
+  return status;
+}
+
+/* Is a job called so already? */
+static bool is_taken(struct store *s, const char *id)
+{
+  sqlite3_stmt *q = store_use(s, "SELECT 1 FROM jobs WHERE substr(id, -5) = ?", "t", id + STORE_ID - 1 - STORE_SHORT);
+  bool taken = q && sqlite3_step(q) == SQLITE_ROW;
+
+  store_done(q);
+  return taken;
+}
+
+int store_new_job(struct store *s, char id[STORE_ID], struct err *e)
 {
   int64_t now = clock_now();
+  bool new;
 
-  make_id(now, id, STORE_ID);
-  return insert_job(s, id, now, owner, e);
+  do make_id(now, id);
+  while (is_taken(s, id));
+  return store_take_job(s, id, now, NULL, &new, e);
 }
 
-static int insert_entry(struct store *s, const char *job, const char *uid, int64_t at, const char *who,
-                        const char *kind, const char *body, struct err *e)
+/* The row of a job, which its entries go by in this store; 0 when there is none. Within a
+ * batch it stays the same. */
+static int64_t row_of(struct store *s, const char *job)
 {
-  return finish(s, prepare(s, "INSERT OR IGNORE INTO entries (job, uid, at, who, kind, body) VALUES (?, ?, ?, ?, ?, ?)",
-                           "ttittt", job, uid, at, who, kind, body),
-                "the entry cannot be kept", e);
+  sqlite3_stmt *q;
+  int64_t n;
+
+  if (s->last_row && strcmp(s->last_job, job) == 0) return s->last_row;
+  q = store_use(s, "SELECT n FROM jobs WHERE id = ?", "t", job);
+  n = q && sqlite3_step(q) == SQLITE_ROW ? sqlite3_column_int64(q, 0) : 0;
+  store_done(q);
+  snprintf(s->last_job, sizeof s->last_job, "%s", job);
+  s->last_row = strlen(job) < sizeof s->last_job ? n : 0;
+  return n;
+}
+
+static int no_such_job(struct store *s, const char *job, struct err *e)
+{
+  return err_set(e, EX_DATAERR, s->path, 0, "holds no job %.30s.", job);
+}
+
+int store_take(struct store *s, const char *job, const struct store_entry *entry, bool *new, struct err *e)
+{
+  int64_t row = row_of(s, job);
+  int status = row ? check_id(s, entry->uid, e) : no_such_job(s, job, e);
+
+  *new = false;
+  if (status) return status;
+  status = store_finish(s, store_use(s, "INSERT OR IGNORE INTO entries (job, number, uid, at, who, kind, body)"
+                                        " VALUES (?, ?, ?, ?, ?, ?, ?)",
+                                     "iitittt", row, entry->number, entry->uid, entry->at, entry->who, entry->kind,
+                                     entry->body),
+                        "the entry cannot be kept", e);
+  *new = status == 0 && sqlite3_changes(s->db) > 0;
+  return status;
 }
 
 int store_add(struct store *s, const char *job, const char *who, const char *kind, const char *body,
               struct err *e)
 {
-  char uid[STORE_UID];
+  char uid[STORE_ID];
   int64_t now = clock_now();
-
-  make_id(now, uid, sizeof uid);
-  return insert_entry(s, job, uid, now, who, kind, body, e);
-}
-
-int store_describe(struct store *s, const char *job, const char *machine, const char *words,
-                   const char *ending, const char *text, struct err *e)
-{
-  int status = run(s, "SAVEPOINT describe", "the job cannot be described", e);
-
-  if (status) return status;
-  status = finish(s, prepare(s, "UPDATE jobs SET machine = ?, words = ?, ending = ?,"
-                                " closed = CASE WHEN ? = '' THEN 0 WHEN closed = 0 THEN ? ELSE closed END WHERE id = ?",
-                             "ttttit", machine, words, ending ? ending : "", ending ? ending : "", clock_now(), job),
-                  "the job cannot be described", e);
-  if (status == 0) status = finish(s, prepare(s, "DELETE FROM words WHERE job = ?", "t", job), "the job cannot be described", e);
-  if (status == 0)
-    status = finish(s, prepare(s, "INSERT INTO words (job, text) VALUES (?, ?)", "tt", job, text),
-                    "the job cannot be described", e);
-  if (status == 0) return run(s, "RELEASE describe", "the job cannot be described", e);
-  sqlite3_exec(s->db, "ROLLBACK TO describe; RELEASE describe", NULL, NULL, NULL);
-  return status;
-}
-
-/* ---- reading ------------------------------------------------------------------------------ */
-
-int store_entries(struct store *s, const char *job, struct store_entries *out, struct err *e)
-{
-  sqlite3_stmt *q = prepare(s, "SELECT uid, at, who, kind, body FROM entries WHERE job = ? ORDER BY at, n", "t", job);
-  int code;
-
-  *out = (struct store_entries){0};
-  if (!q) return fail(s, "cannot be read", e);
-  while ((code = sqlite3_step(q)) == SQLITE_ROW) {
-    void *items = out->items;
-    struct store_entry *x;
-
-    mem_grow(&items, &out->room, out->count + 1, sizeof *out->items);
-    out->items = items;
-    x = &out->items[out->count++];
-    snprintf(x->uid, sizeof x->uid, "%s", (const char *)sqlite3_column_text(q, 0));
-    x->at = sqlite3_column_int64(q, 1);
-    x->who = column(q, 2);
-    x->kind = column(q, 3);
-    x->body = column(q, 4);
-  }
-  sqlite3_finalize(q);
-  if (code == SQLITE_DONE) return 0;
-  store_entries_free(out);
-  return fail(s, "cannot be read", e);
-}
-
-void store_entries_free(struct store_entries *entries)
-{
-  for (size_t i = 0; i < entries->count; i++) {
-    free(entries->items[i].who);
-    free(entries->items[i].kind);
-    free(entries->items[i].body);
-  }
-  free(entries->items);
-  *entries = (struct store_entries){0};
-}
-
-static int read_jobs(struct store *s, sqlite3_stmt *q, struct store_jobs *out, struct err *e)
-{
-  int code;
-
-  *out = (struct store_jobs){0};
-  if (!q) return fail(s, "cannot be read", e);
-  while ((code = sqlite3_step(q)) == SQLITE_ROW) {
-    void *items = out->items;
-    struct store_job *j;
-
-    mem_grow(&items, &out->room, out->count + 1, sizeof *out->items);
-    out->items = items;
-    j = &out->items[out->count++];
-    snprintf(j->id, sizeof j->id, "%s", (const char *)sqlite3_column_text(q, 0));
-    j->opened = sqlite3_column_int64(q, 1);
-    j->closed = sqlite3_column_int64(q, 2);
-    j->machine = column(q, 3);
-    j->owner = column(q, 4);
-    j->words = column(q, 5);
-    j->ending = column(q, 6);
-  }
-  sqlite3_finalize(q);
-  if (code == SQLITE_DONE) return 0;
-  store_jobs_free(out);
-  return fail(s, "cannot be read", e);
-}
-
-#define JOB_COLUMNS "jobs.id, jobs.opened, jobs.closed, jobs.machine, jobs.owner, jobs.words, jobs.ending"
-
-int store_list(struct store *s, enum store_which which, size_t most, struct store_jobs *out, struct err *e)
-{
-  static const char *const sql[] = {
-      "SELECT " JOB_COLUMNS " FROM jobs WHERE closed = 0 ORDER BY opened DESC, id DESC LIMIT ?",
-      "SELECT " JOB_COLUMNS " FROM jobs WHERE closed > 0 ORDER BY opened DESC, id DESC LIMIT ?",
-      "SELECT " JOB_COLUMNS " FROM jobs ORDER BY opened DESC, id DESC LIMIT ?"};
-
-  return read_jobs(s, prepare(s, sql[which], "i", (int64_t)most), out, e);
-}
-
-/* Words from a person as a full-text question: each quoted, each the start of a word. */
-static void quote_words(const char *words, struct buf *out)
-{
-  while (*words) {
-    size_t n = 0;
-
-    while (words[n] && !isspace((unsigned char)words[n])) n++;
-    if (n > 0) {
-      buf_addf(out, "%s\"", out->len ? " " : "");
-      for (size_t i = 0; i < n; i++)
-        if (words[i] != '"') buf_addn(out, &words[i], 1);
-      buf_add(out, "\"*");
-    }
-    words += n;
-    while (isspace((unsigned char)*words)) words++;
-  }
-}
-
-int store_find(struct store *s, const char *words, size_t most, struct store_jobs *out, struct err *e)
-{
-  struct buf question = {0};
   int status;
 
-  quote_words(words, &question);
-  if (question.len == 0) return err_set(e, EX_USAGE, NULL, 0, "give a word to look for.");
-  status = read_jobs(s, prepare(s, "SELECT " JOB_COLUMNS " FROM words JOIN jobs ON jobs.id = words.job"
-                                   " WHERE words.text MATCH ? ORDER BY jobs.opened DESC, jobs.id DESC LIMIT ?",
-                                "ti", question.text, (int64_t)most),
-                     out, e);
-  buf_free(&question);
-  return status;
+  make_id(now, uid);
+  status = store_finish(s, store_use(s, "INSERT INTO entries (job, number, uid, at, who, kind, body) SELECT n,"
+                                        " coalesce((SELECT max(number) FROM entries WHERE job = n), 0) + 1, ?, ?, ?, ?, ?"
+                                        " FROM jobs WHERE id = ?",
+                                     "titttt", uid, now, who, kind, body, job),
+                        "the entry cannot be kept", e);
+  return status || sqlite3_changes(s->db) == 1 ? status : no_such_job(s, job, e);
 }
 
-void store_jobs_free(struct store_jobs *jobs)
+int store_batch_begin(struct store *s, struct err *e)
 {
-  for (size_t i = 0; i < jobs->count; i++) {
-    free(jobs->items[i].machine);
-    free(jobs->items[i].owner);
-    free(jobs->items[i].words);
-    free(jobs->items[i].ending);
-  }
-  free(jobs->items);
-  *jobs = (struct store_jobs){0};
+  s->last_row = 0; /* a restore, or a batch taken back, may have changed which row is whose */
+  return store_run(s, "BEGIN IMMEDIATE", "cannot be written", e);
 }
-
-int store_resolve(struct store *s, const char *start, char id[STORE_ID], struct err *e)
-{
-  struct store_jobs jobs;
-  sqlite3_stmt *q = *start ? prepare(s, "SELECT " JOB_COLUMNS " FROM jobs WHERE substr(id, 1, length(?1)) = ?1 LIMIT 2", "t", start)
-                           : prepare(s, "SELECT " JOB_COLUMNS " FROM jobs WHERE closed = 0 ORDER BY opened DESC, id DESC LIMIT 1", "");
-  int status = read_jobs(s, q, &jobs, e);
-
-  if (status) return status;
-  if (jobs.count == 1) memcpy(id, jobs.items[0].id, STORE_ID);
-  else if (jobs.count == 0 && !*start) status = err_set(e, EX_DATAERR, NULL, 0, "no job is open.");
-  else
-    status = err_set(e, EX_DATAERR, NULL, 0, "%s job has an id that begins with \"%.20s\". \"pullcord job list\" shows them.",
-                     jobs.count ? "more than one" : "no", start);
-  store_jobs_free(&jobs);
-  return status;
-}
-
-/* ---- whole stores ------------------------------------------------------------------------- */
-
-int store_batch_begin(struct store *s, struct err *e) { return run(s, "BEGIN IMMEDIATE", "cannot be written", e); }
 
 int store_batch_end(struct store *s, bool keep, struct err *e)
 {
-  return run(s, keep ? "COMMIT" : "ROLLBACK", "cannot be written", e);
-}
+  int status = keep ? store_run(s, "COMMIT", "cannot be written", e) : 0;
 
-int store_take(struct store *s, const char *job, int64_t opened, const char *owner,
-               const struct store_entry *entry, bool *added, struct err *e)
-{
-  int status = insert_job(s, job, opened, owner, e);
-
-  if (status == 0)
-    status = insert_entry(s, job, entry->uid, entry->at, entry->who, entry->kind, entry->body, e);
-  *added = status == 0 && sqlite3_changes(s->db) > 0;
+  if ((status || !keep) && !sqlite3_get_autocommit(s->db)) sqlite3_exec(s->db, "ROLLBACK", NULL, NULL, NULL);
   return status;
 }
 
-int store_backup(struct store *s, const char *path, struct err *e)
+/* Words are indexed beside the row they stand in: the old ones must be taken out by name. */
+static int describe(struct store *s, const char *job, const struct store_about *a, struct err *e)
 {
-  sqlite3 *to = NULL;
-  sqlite3_backup *b;
-  int code;
-  mode_t mask = umask(077);
+  static const char doing[] = "the job cannot be described";
+  sqlite3_stmt *q = store_use(s, "SELECT text = ? FROM jobs WHERE id = ?", "tt", a->text, job);
+  bool same = q && sqlite3_step(q) == SQLITE_ROW && sqlite3_column_int(q, 0) == 1;
+  int status = 0;
 
-  code = sqlite3_open_v2(path, &to, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, NULL);
-  umask(mask);
-  b = code == SQLITE_OK ? sqlite3_backup_init(to, "main", s->db, "main") : NULL;
-  if (b) {
-    code = sqlite3_backup_step(b, -1);
-    sqlite3_backup_finish(b);
-  }
-  if (code != SQLITE_DONE) err_set(e, EX_CANTCREAT, path, 0, "the backup cannot be written: %s.", to ? sqlite3_errmsg(to) : "no memory");
-  sqlite3_close(to);
-  return code == SQLITE_DONE ? 0 : EX_CANTCREAT;
+  store_done(q);
+  if (!same)
+    status = store_finish(s, store_use(s, "INSERT INTO words (words, rowid, text)"
+                                          " SELECT 'delete', n, text FROM jobs WHERE id = ? AND text <> ''", "t", job),
+                          doing, e);
+  if (status == 0)
+    status = store_finish(s, store_use(s, "UPDATE jobs SET owner = ?, machine = ?, words = ?, ending = ?, text = ?,"
+                                          " touched = ?, closed = ? WHERE id = ?",
+                                       "tttttiit", a->owner, a->machine, a->words, a->ending, a->text, a->touched,
+                                       a->closed, job),
+                          doing, e);
+  if (!same && status == 0 && *a->text)
+    status = store_finish(s, store_use(s, "INSERT INTO words (rowid, text) SELECT n, text FROM jobs WHERE id = ?", "t", job),
+                          doing, e);
+  return status;
 }
 
-int store_merge_file(struct store *s, const char *path, size_t *added, struct err *e)
+int store_describe(struct store *s, const char *job, const struct store_about *about, struct err *e)
 {
-  int status = finish(s, prepare(s, "ATTACH DATABASE ? AS other", "t", path), "the other store cannot be opened", e);
-  int64_t before;
+  bool alone = sqlite3_get_autocommit(s->db);
+  int status = alone ? store_batch_begin(s, e) : 0;
 
   if (status) return status;
-  before = pragma_number(s, "SELECT count(*) FROM main.entries");
-  status = run(s,
-               "BEGIN IMMEDIATE;"
-               "INSERT OR IGNORE INTO main.jobs SELECT * FROM other.jobs;"
-               "INSERT OR IGNORE INTO main.entries (job, uid, at, who, kind, body)"
-               "  SELECT job, uid, at, who, kind, body FROM other.entries ORDER BY n;"
-               "INSERT INTO main.words SELECT job, text FROM other.words"
-               "  WHERE job NOT IN (SELECT job FROM main.words);"
-               "COMMIT",
-               "the other store cannot be merged", e);
-  if (status) sqlite3_exec(s->db, "ROLLBACK", NULL, NULL, NULL);
-  *added = (size_t)(pragma_number(s, "SELECT count(*) FROM main.entries") - before);
-  sqlite3_exec(s->db, "DETACH DATABASE other", NULL, NULL, NULL);
-  return status;
+  status = describe(s, job, about, e);
+  if (!alone) return status;
+  if (status) {
+    store_batch_end(s, false, &(struct err){0});
+    return status;
+  }
+  return store_batch_end(s, true, e);
 }
