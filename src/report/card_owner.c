@@ -1,0 +1,170 @@
+/* card_owner.c - the card that goes home with the machine, in plain words. */
+#include <stdlib.h>
+#include <string.h>
+
+#include "report/card_parts.h"
+#include "report/parts.h"
+#include "report/svg_chart.h"
+
+enum { MOST_SHOWN_BY = 3, MOST_CANDIDATES = 3 };
+static const double worth_telling = 2; /* decibans for the cause that was found */
+
+void card_head(struct card *card, struct doc *d, const char *title)
+{
+  const char *const *t = card->texts, *more, *headline = card_outcome(card, d, &more);
+  struct doc_table *facts;
+
+  doc_heading(d, 1, *t[CARD_MACHINE] ? doc_format(d, "%s: %s", title, t[CARD_MACHINE]) : title);
+  facts = doc_table(d, BLOCK_FACTS, "The job", 2);
+  doc_fact(d, facts, "Bench", t[CARD_SHOP]);
+  doc_fact(d, facts, "Job", t[CARD_JOB]);
+  doc_fact(d, facts, "Owner", t[CARD_OWNER_REFERENCE]);
+  doc_fact(d, facts, "Came in", t[CARD_OPENED]);
+  doc_fact(d, facts, "Went home", t[CARD_CLOSED]);
+  doc_fact(d, facts, "Done by", t[CARD_WHO]);
+  if (facts->rows == 0) d->count--; /* nothing to tell */
+  doc_add(d, BLOCK_VERDICT, "%s", more)->label = headline;
+}
+
+void card_told(struct card *card, struct doc *d)
+{
+  const struct bench_case *c = card->c;
+  struct buf b = {0};
+
+  if (*card->texts[CARD_WORDS]) doc_add(d, BLOCK_QUOTE, "%s", card->texts[CARD_WORDS]);
+  for (size_t i = 0; i < c->complaint_count; i++)
+    buf_addf(&b, "%s%s", i ? "; " : "", card->k->complaints[c->complaints[i]].name);
+  if (b.len) doc_add(d, BLOCK_TEXT, "We took that as: %s.", buf_text(&b));
+  else if (!*card->texts[CARD_WORDS]) doc_add(d, BLOCK_TEXT, "No complaint is written down.");
+  buf_free(&b);
+}
+
+/* The results that spoke most for the first cause of the course. */
+static void shown_by(struct doc *d, const struct course *course)
+{
+  size_t n = course->cause_count, said = 0;
+
+  for (size_t s = 1; s < course->step_count && said < MOST_SHOWN_BY; s++) {
+    double db = course->odds[s * n] - course->odds[(s - 1) * n];
+
+    if (course->steps[s].kind != COURSE_RESULT || db < worth_telling) continue;
+    if (said++ == 0) doc_add(d, BLOCK_TEXT, "What showed it:");
+    doc_add(d, BLOCK_BULLET, "%s", course->steps[s].what);
+  }
+}
+
+static void candidates(struct card *card, struct doc *d)
+{
+  size_t shown = part_shown(card->k, card->a, MOST_CANDIDATES);
+  char percent[16];
+
+  if (card->a->disposition == DISPOSITION_NOTHING_BROKEN) {
+    doc_add(d, BLOCK_TEXT, "Everything we saw can come about without a broken part.");
+    return;
+  }
+  doc_add(d, BLOCK_TEXT, "Nothing is certain yet. These come first, with the chance that each is behind the trouble:");
+  for (size_t i = 0; i < shown; i++)
+    doc_add(d, BLOCK_BULLET, "%s: %s", part_fault_name(card->k, card->a->ranking[i].fault),
+            card_percent(percent, card->a->ranking[i].blame));
+}
+
+static void found(struct card *card, struct doc *d, const struct course *course, bool known)
+{
+  int *faults = mem_array(card->repair_count + 1, sizeof *faults);
+  size_t count = card_faults(card, faults);
+
+  doc_heading(d, 2, "What we found");
+  for (size_t i = 0; i < count; i++) {
+    const struct fault *f = &card->k->faults[faults[i]];
+
+    doc_add(d, BLOCK_TEXT, "%s. %s", doc_capital(d, f->name), f->is);
+    if (*f->comes_about) doc_add(d, BLOCK_TEXT, "How it comes about: %s", f->comes_about);
+    if (card->c->mended[faults[i]])
+      doc_add(d, BLOCK_TEXT, "This was put right, but it was not what you brought it in for: that trouble stayed.");
+  }
+  if (count == 0 && card->ending == CARD_OPEN) candidates(card, d);
+  else if (count == 0 && card->ending == CARD_MENDED) doc_add(d, BLOCK_TEXT, "What was wrong is not written down.");
+  if (known && count && course->causes[0] == faults[0]) shown_by(d, course);
+  if (known) {
+    struct block *b = doc_add(d, BLOCK_FIGURE, "How sure we became, step by step");
+
+    b->drawing = card_chart(d, course);
+  }
+  free(faults);
+}
+
+static void one_repair(struct card *card, struct doc *d, const struct card_repair *r)
+{
+  const struct repair *how = &card->k->repairs[card->k->faults[r->fault].repair];
+  struct buf b = {0};
+
+  buf_addf(&b, "%s", doc_capital(d, how->name));
+  if (r->minutes >= 0) buf_addf(&b, ", %.0f minutes", r->minutes);
+  for (size_t i = 0; i < r->parts.count; i++) buf_addf(&b, "%s%s", i ? ", " : ". New: ", r->parts.items[i]);
+  buf_add(&b, ".");
+  doc_add(d, BLOCK_BULLET, "%s", buf_text(&b));
+  buf_free(&b);
+}
+
+static void done(struct card *card, struct doc *d)
+{
+  doc_heading(d, 2, "What we did");
+  if (card->c->result_count)
+    doc_add(d, BLOCK_BULLET, "Looked into it: %zu %s.", card->c->result_count,
+            card->c->result_count == 1 ? "check" : "checks");
+  for (size_t i = 0; i < card->repair_count; i++) one_repair(card, d, &card->repairs[i]);
+  if (card->repair_count == 0) {
+    const struct assessment *a = card->a;
+
+    if (card->ending == CARD_OPEN && a->disposition == DISPOSITION_REPAIR && a->ranking[0].fault >= 0) {
+      const struct repair *r = &card->k->repairs[card->k->faults[a->ranking[0].fault].repair];
+
+      doc_add(d, BLOCK_BULLET, "Nothing has been repaired yet. To do: %s, about %.0f minutes.", r->name, r->minutes);
+    } else doc_add(d, BLOCK_BULLET, "No repair is written down.");
+  }
+  if (card->parts.count) doc_add(d, BLOCK_BULLET, "New parts: %s.", card_parts(card, d));
+  if (card->minutes >= 0) doc_add(d, BLOCK_BULLET, "Time in all: %.0f minutes.", card->minutes);
+  if (card->proof == CARD_PROOF_PASSED)
+    doc_add(d, BLOCK_BULLET, "Ran it the way you told us the trouble comes. It stayed away.");
+  if (card->proof == CARD_PROOF_FAILED)
+    doc_add(d, BLOCK_BULLET, "Ran it the way you told us the trouble comes. It came back.");
+  if (*card->texts[CARD_PROOF_WORDS]) doc_add(d, BLOCK_BULLET, "%s", card->texts[CARD_PROOF_WORDS]);
+}
+
+static void watch(struct card *card, struct doc *d)
+{
+  int *faults = mem_array(card->repair_count + 1, sizeof *faults);
+  size_t count = card_faults(card, faults);
+
+  doc_heading(d, 2, "What to watch");
+  for (size_t i = 0; i < count; i++)
+    if (*card->k->faults[faults[i]].shows)
+      doc_add(d, BLOCK_BULLET, "This would show that it is back: %s", card->k->faults[faults[i]].shows);
+  doc_add(d, BLOCK_BULLET, "After the first hour of work: no drips of fuel or oil underneath, nothing loose.");
+  doc_add(d, BLOCK_BULLET, "Each time: the stop switch must stop it at once. If it does not, leave it standing.");
+  doc_add(d, BLOCK_BULLET, "If the trouble comes back, stop, and bring this card with the machine.");
+  free(faults);
+}
+
+void card_owner(struct card *card, struct doc *d)
+{
+  int *ids = mem_array(card->k->caution_count + 1, sizeof *ids);
+  size_t count = card_owner_cautions(card, ids);
+  struct course course;
+  bool known = card_course(card, d, &course);
+  const char *line;
+
+  card_head(card, d, "Job card");
+  doc_heading(d, 2, "What you told us");
+  card_told(card, d);
+  found(card, d, &course, known);
+  done(card, d);
+  watch(card, d);
+  doc_heading(d, 2, "How to store it");
+  for (size_t i = 0; (line = card_storing(card, i)); i++) doc_add(d, BLOCK_BULLET, "%s", line);
+  doc_add(d, BLOCK_SMALL, "This is common practice. The maker's book for this machine goes before everything on this "
+                          "card.");
+  doc_heading(d, 2, "For your safety");
+  for (size_t i = 0; i < count; i++) doc_caution(d, card->k, ids[i]);
+  free(ids);
+}
