@@ -104,14 +104,6 @@ void reading_shares(const struct knowledge *k, int check, int bands, const struc
 
 /* ---- faults of the case -------------------------------------------------------------- */
 
-static double base_rate_of(const struct knowledge *k, const struct bench_case *c, int fault)
-{
-  for (size_t i = 0; i < k->base_rate_count; i++)
-    if (k->base_rates[i].fault == fault && k->base_rates[i].machine_class == c->machine_class)
-      return k->base_rates[i].chance;
-  return k->faults[fault].base_rate;
-}
-
 static void list_faults(struct casenet *n, const struct bench_case *c, const struct conclusions *drawn)
 {
   const struct knowledge *k = n->k;
@@ -126,7 +118,7 @@ static void list_faults(struct casenet *n, const struct bench_case *c, const str
     n->place_of[f] = -1;
     if (conclusion_find(drawn, RULES_OUT_FAULT, (int)f, 0) >= 0) continue;
     if (case_needs(c, &k->faults[f].needs, &open) == TRI_LACKS) continue;
-    n->prior[n->count] = base_rate_of(k, c, (int)f) * pow(open_need, (double)open);
+    n->prior[n->count] = learned_base(c->learned, k, c->machine_class, (int)f) * pow(open_need, (double)open);
     if (c->mended[f]) n->prior[n->count] *= knowledge_setting(k, "mended-share", 0.1);
     n->place_of[f] = (int)n->count;
     n->fault_of[n->count++] = (int)f;
@@ -145,8 +137,10 @@ static void add_link(const struct casenet *n, struct net_link *l, const struct s
   l->fault = n->place_of[s->fault];
   memset(l->chance, 0, sizeof l->chance);
   for (size_t i = 0; i < count; i++) {
-    l->chance[s[i].result] = s[i].chance;
-    rest -= s[i].chance;
+    double chance = learned_sign(n->learned, n->k, (size_t)(s + i - n->k->signs));
+
+    l->chance[s[i].result] = chance;
+    rest -= chance;
   }
   l->chance[0] = rest > 0 ? rest : 0;
 }
@@ -343,7 +337,7 @@ void casenet_build(struct casenet *n, const struct knowledge *k, const struct be
 {
   size_t most = c->complaint_count + c->result_count + drawn->count + 1;
 
-  *n = (struct casenet){.k = k};
+  *n = (struct casenet){.k = k, .learned = c->learned};
   list_faults(n, c, drawn);
   n->evidence = arena_array(&n->arena, most, sizeof *n->evidence);
   n->findings = arena_array(&n->arena, most, sizeof *n->findings);

@@ -25,6 +25,7 @@ struct evidence {
 /* Faults of a casenet are numbered 0..count-1; the last one is "not listed". */
 struct casenet {
   const struct knowledge *k;
+  const struct learned *learned; /* of the case; NULL: chances as shipped */
   struct arena arena;
   size_t count;
   int *fault_of;  /* knowledge fault of each, -1 for not listed */
