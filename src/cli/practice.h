@@ -1,0 +1,65 @@
+/* practice.h - what the files of the practice command share. */
+#ifndef CLI_PRACTICE_H
+#define CLI_PRACTICE_H
+
+#include "cli/commands.h"
+#include "practice/debrief.h"
+#include "practice/progress.h"
+
+/* One sitting at the practice bench. path: where its record is kept. listed: the checks that
+ * were last listed by number. */
+struct practice {
+  const struct knowledge *k;
+  struct assessor *assessor;
+  char *state, *path;
+  const char *who;
+  struct record record;
+  struct run run;
+  int listed[400];
+  size_t listed_count;
+  char *again; /* what was typed instead of a number, to be taken next */
+  bool left; /* the input ended, or quit was typed */
+};
+
+/* The conversation, from where the record stands to its end or until it is left. */
+int practice_talk(struct practice *p, struct err *e);
+
+/* A worked example, walked and explained step by step. */
+int practice_worked(struct practice *p, struct err *e);
+
+/* Keeps the record as it stands. */
+int practice_keep(struct practice *p, struct err *e);
+
+/* The machine, the owner's words, and where one stands (one line). */
+void practice_show_machine(const struct practice *p);
+void practice_show_standing(const struct practice *p);
+void practice_show_checks(struct practice *p, const char *words);
+void practice_show_covers(const struct practice *p);
+void practice_show_path(const struct practice *p);
+void practice_show_how(const struct practice *p, int check);
+void practice_show_hint(const struct practice *p);
+void practice_show_step(const struct practice *p, const struct step *s);
+void practice_show_end(const struct practice *p);
+void practice_show_debrief(struct practice *p, struct err *e);
+
+/* What was meant by free words: an index, or -1 after having said why not. They ask back when
+ * it is not clear. practice_find_fault gives -2 for "nothing". */
+int practice_find_check(struct practice *p, const char *words);
+int practice_find_cover(struct practice *p, const char *words);
+int practice_find_repair(struct practice *p, const char *words);
+int practice_find_fault(struct practice *p, const char *words);
+
+/* Reads a typed line as an entry. False when it is none; then it has said why. Certainty that
+ * is missing stays -1. */
+bool practice_read_entry(struct practice *p, const char *line, struct entry *out);
+
+/* What the teacher uses. */
+int practice_make_set(struct practice *p, const struct args *args, struct err *e);
+int practice_score(struct practice *p, const struct args *args, struct err *e);
+int practice_check_case(struct practice *p, const struct args *args, struct err *e);
+
+/* Fills the sitting from the set: the first of its machines that this apprentice has not begun.
+ * EX_DATAERR when it is no set; *done when all were begun. */
+int practice_from_set(struct practice *p, const char *file, struct sitting *s, bool *done, struct err *e);
+
+#endif

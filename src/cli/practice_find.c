@@ -1,0 +1,261 @@
+/* practice_find.c - what was meant by free words; see practice.h. */
+#include <ctype.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/text.h"
+#include "cli/bench.h"
+#include "cli/practice.h"
+#include "cli/terminal.h"
+#include "practice/unsafe.h"
+#include "shop/words.h"
+
+enum { MOST = 6 };
+static const double enough = 0.3, margin = 0.12;
+
+/* Lets the person choose by number. -1: none of them; any other line is taken as the next. */
+static int choose(struct practice *p, const char *const *names, const int *at, size_t count)
+{
+  char *line;
+  int chosen = -1;
+
+  for (size_t i = 0; i < count; i++) printf("  %zu. %s\n", i + 1, names[i]);
+  printf("  0. none of these\n");
+  line = terminal_line("which? ");
+  if (line && line[0] >= '1' && (size_t)(line[0] - '0') <= count && !line[1]) chosen = at[line[0] - '1'];
+  if (line && *line && !isdigit((unsigned char)*line)) {
+    free(p->again);
+    p->again = line;
+    return -1;
+  }
+  free(line);
+  return chosen;
+}
+
+int practice_find_check(struct practice *p, const char *words)
+{
+  struct word_match m[MOST * 3];
+  const char *names[MOST];
+  int at[MOST], exact = knowledge_find(p->k, ENTRY_CHECK, words);
+  size_t n, count = 0, open;
+
+  if (exact >= 0) return exact;
+  n = words_match_checks(p->k, words, m, MOST * 3);
+  for (size_t i = 0; i < n && count < MOST; i++) {
+    if (m[i].score < enough || case_needs(&p->run.c, &p->k->checks[m[i].at].needs, &open) == TRI_LACKS) continue;
+    if (count && m[i].score < m[0].score - margin) break;
+    names[count] = p->k->checks[m[i].at].name;
+    at[count++] = m[i].at;
+  }
+  if (count == 0) {
+    bench_say("I know no check called \"%s\" for this machine. \"checks\" lists them; \"help\" has the rest.", words);
+    return -1;
+  }
+  return count == 1 || m[0].score > 0.95 ? at[0] : choose(p, names, at, count);
+}
+
+/* Do all words of `words` stand in name? */
+static bool holds(const char *name, const char *words)
+{
+  char copy[200];
+  char *rest = copy, *word;
+
+  snprintf(copy, sizeof copy, "%s", words);
+  while ((word = strtok_r(rest, " -", &rest)))
+    if (!strstr(name, word)) return false;
+  return true;
+}
+
+/* An entry by id or by words in its name. */
+static int by_name(struct practice *p, const char *const *ids, const char *const *names, size_t count, const char *words)
+{
+  const char *offered[MOST];
+  int at[MOST];
+  size_t n = 0;
+
+  for (size_t i = 0; i < count; i++)
+    if (strcmp(ids[i], words) == 0 || strcmp(names[i], words) == 0) return (int)i;
+  for (size_t i = 0; i < count && n < MOST; i++)
+    if (*words && holds(names[i], words)) {
+      offered[n] = names[i];
+      at[n++] = (int)i;
+    }
+  if (n == 0) return -1;
+  return n == 1 ? at[0] : choose(p, offered, at, n);
+}
+
+int practice_find_cover(struct practice *p, const char *words)
+{
+  const struct knowledge *k = p->k;
+  const char **ids = mem_array(k->cover_count, sizeof *ids), **names = mem_array(k->cover_count, sizeof *names), *near;
+  int found;
+
+  for (size_t i = 0; i < k->cover_count; i++) {
+    ids[i] = k->covers[i].id;
+    names[i] = k->covers[i].name;
+  }
+  found = by_name(p, ids, names, k->cover_count, words);
+  if (found < 0 && !p->again) {
+    near = text_nearest(words, ids, k->cover_count);
+    bench_say("I know no cover called \"%s\"%s%s%s. \"covers\" lists them.", words, near ? "; did you mean " : "",
+              near ? near : "", near ? "?" : "");
+  }
+  free(ids);
+  free(names);
+  return found;
+}
+
+/* "nothing", "nothing wrong", "nothing broken". */
+static bool means_nothing(const char *words)
+{
+  return strcmp(words, "nothing") == 0 || strcmp(words, "nothing wrong") == 0 || strcmp(words, "nothing broken") == 0;
+}
+
+int practice_find_fault(struct practice *p, const char *words)
+{
+  struct word_match m[MOST];
+  const char *names[MOST];
+  int at[MOST], exact = knowledge_find(p->k, ENTRY_FAULT, words);
+  size_t n, count = 0, open;
+
+  if (means_nothing(words)) return -2;
+  if (exact >= 0) return exact;
+  n = words_match_faults(p->k, words, m, MOST);
+  for (size_t i = 0; i < n; i++) {
+    if (m[i].score < enough || case_needs(&p->run.c, &p->k->faults[m[i].at].needs, &open) == TRI_LACKS) continue;
+    if (count && m[i].score < m[0].score - margin) break;
+    names[count] = p->k->faults[m[i].at].name;
+    at[count++] = m[i].at;
+  }
+  if (count == 0) {
+    bench_say("I know no cause called \"%s\" for this machine. \"pullcord list faults\" names them all.", words);
+    return -1;
+  }
+  return count == 1 || m[0].score > 0.95 ? at[0] : choose(p, names, at, count);
+}
+
+int practice_find_repair(struct practice *p, const char *words)
+{
+  const struct knowledge *k = p->k;
+  const char **ids = mem_array(k->repair_count, sizeof *ids), **names = mem_array(k->repair_count, sizeof *names);
+  int found, fault;
+
+  for (size_t i = 0; i < k->repair_count; i++) {
+    ids[i] = k->repairs[i].id;
+    names[i] = k->repairs[i].name;
+  }
+  found = by_name(p, ids, names, k->repair_count, words);
+  free(ids);
+  free(names);
+  if (found >= 0 || p->again) return found;
+  fault = practice_find_fault(p, words); /* "repair dirty jet": what puts that right */
+  return fault >= 0 ? k->faults[fault].repair : -1;
+}
+
+/* ---- a line as an entry ----------------------------------------------------------------- */
+
+/* Cuts a trailing ", 80 %" off; -1 when there is none. False when it is no share of 100. */
+static bool cut_certainty(char *line, double *sure)
+{
+  size_t n = strlen(line);
+  char *start;
+
+  *sure = -1;
+  while (n && strchr(" %", line[n - 1])) n--;
+  start = line + n;
+  while (start > line && (isdigit((unsigned char)start[-1]) || start[-1] == '.')) start--;
+  if (start == line + n || start == line || !strchr(" ,", start[-1])) return true;
+  *sure = strtod(start, NULL) / 100;
+  while (start > line && strchr(" ,", start[-1])) start--;
+  *start = '\0';
+  if (*sure <= 1) return true;
+  bench_say("How sure you are goes from 0 to 100 %%.");
+  return false;
+}
+
+/* True when the line begins with the word; *rest is what follows. */
+static bool begins(const char *line, const char *word, const char **rest)
+{
+  size_t n = strlen(word);
+
+  if (strncmp(line, word, n) != 0 || (line[n] && line[n] != ' ')) return false;
+  *rest = line + n;
+  while (**rest == ' ') (*rest)++;
+  return true;
+}
+
+static bool wants_name(const char *rest, const char *example)
+{
+  if (*rest) return false;
+  bench_say("Say which: %s.", example);
+  return true;
+}
+
+static bool read_fix(struct practice *p, char *line, struct entry *out)
+{
+  const char *rest;
+
+  if (!cut_certainty(line, &out->sure)) return false;
+  if (begins(line, "repair", &rest) || begins(line, "replace", &rest) || begins(line, "fit", &rest)) {
+    if (wants_name(rest, "repair clean carburettor, 60 %")) return false;
+    out->act = ACT_REPAIR;
+    out->at = practice_find_repair(p, rest);
+  } else if (begins(line, "declare", &rest)) {
+    if (wants_name(rest, "declare main jet blocked, 80 %")) return false;
+    out->act = ACT_DECLARE;
+    out->at = practice_find_fault(p, rest);
+  }
+  return out->at >= 0 || out->at == -2;
+}
+
+static bool read_check(struct practice *p, const char *line, struct entry *out)
+{
+  static const char *const verbs[] = {"check", "ask", "look", "measure", "test", "listen", "try"};
+  const char *rest = line;
+  char *end;
+  unsigned long n = strtoul(line, &end, 10);
+
+  out->act = ACT_CHECK;
+  if (*line >= '0' && *line <= '9' && !*end) {
+    if (n >= 1 && n <= p->listed_count) {
+      out->at = p->listed[n - 1];
+      return true;
+    }
+    bench_say("There is no number %lu; \"checks\" lists what can be done, with numbers.", n);
+    return false;
+  }
+  for (size_t i = 0; i < sizeof verbs / sizeof verbs[0]; i++)
+    if (begins(line, verbs[i], &rest) && *rest) break;
+    else rest = line;
+  out->at = practice_find_check(p, rest);
+  return out->at >= 0;
+}
+
+bool practice_read_entry(struct practice *p, const char *typed, struct entry *out)
+{
+  char line[400];
+  const char *rest;
+
+  *out = (struct entry){.sure = -1, .at = -1};
+  snprintf(line, sizeof line, "%s", typed);
+  text_lower(line);
+  if (begins(line, "lead", &rest) || strcmp(line, "plug lead off") == 0 || strcmp(line, "plug lead on") == 0) {
+    *out = (struct entry){.act = ACT_LEAD, .at = strstr(line, "off") == NULL, .sure = -1};
+    return true;
+  }
+  if (begins(line, "wipe", &rest)) out->act = ACT_WIPE;
+  else if (strcmp(line, "run") == 0 || strcmp(line, "prove") == 0 || strcmp(line, "run it") == 0) out->act = ACT_PROVE;
+  else if (strcmp(line, "give up") == 0) out->act = ACT_GIVE_UP;
+  else if (begins(line, "repair", &rest) || begins(line, "replace", &rest) || begins(line, "declare", &rest) ||
+           begins(line, "fit", &rest))
+    return read_fix(p, line, out);
+  else if (begins(line, "open", &rest)) {
+    if (wants_name(rest, "open air box")) return false;
+    out->act = ACT_OPEN;
+    out->at = practice_find_cover(p, rest);
+    return out->at >= 0;
+  } else if ((out->at = unsafe_act(line)) >= 0) out->act = ACT_FORBIDDEN;
+  else return read_check(p, line, out);
+  return true;
+}

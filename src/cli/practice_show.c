@@ -1,0 +1,203 @@
+/* practice_show.c - what the practice conversation shows; see practice.h. */
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "cli/bench.h"
+#include "cli/practice.h"
+#include "cli/terminal.h"
+#include "plan/next.h"
+#include "report/answer.h"
+#include "report/parts.h"
+
+enum { PAGE = 17 };
+
+void practice_show_machine(const struct practice *p)
+{
+  const struct run *r = &p->run;
+  struct buf has = {0};
+
+  for (size_t i = 0; i < p->k->feature_count; i++)
+    if (r->c.features[i] == TRI_HAS) buf_addf(&has, "%s%s", has.len ? ", " : "", p->k->features[i].name);
+  bench_say("A %s. The owner says: \"%s\".", p->k->classes[r->c.machine_class].name, hidden_words(&r->hidden));
+  bench_say("It has: %s.", buf_text(&has));
+  buf_free(&has);
+}
+
+void practice_show_standing(const struct practice *p)
+{
+  const struct run *r = &p->run;
+  struct buf b = {0};
+
+  buf_addf(&b, "[%.0f min", r->minutes);
+  if (r->parts > 0) buf_addf(&b, ", parts %.0f", r->parts);
+  buf_addf(&b, " | plug lead %s", r->lead_off ? "OFF" : "on");
+  if (r->spilt) buf_add(&b, " | petrol spilt");
+  for (size_t i = 0, n = 0; i < p->k->cover_count; i++)
+    if (r->c.off[i]) buf_addf(&b, "%s%s", n++ ? ", " : " | off: ", p->k->covers[i].name);
+  bench_say("%s]", buf_text(&b));
+  buf_free(&b);
+}
+
+/* Minutes of a check now, with its covers. */
+static double minutes_of(const struct practice *p, int check)
+{
+  double parts;
+
+  return run_minutes(&p->run, &(struct entry){.act = ACT_CHECK, .at = check}, &parts);
+}
+
+static bool can_be_made(const struct practice *p, int check)
+{
+  char why[300];
+
+  return run_possible(&p->run, &(struct entry){.act = ACT_CHECK, .at = check, .sure = -1}, why, sizeof why);
+}
+
+static void show_systems(const struct practice *p)
+{
+  struct buf b = {0};
+
+  for (size_t i = 0; i < p->k->check_count; i++) {
+    const char *system = p->k->checks[i].system;
+    size_t count = 0;
+    bool before = false;
+
+    for (size_t j = 0; j < p->k->check_count; j++) {
+      if (strcmp(p->k->checks[j].system, system) != 0) continue;
+      before = before || (j < i && strcmp(p->k->checks[j].system, system) == 0);
+      count += can_be_made(p, (int)j);
+    }
+    if (!before && count) buf_addf(&b, "%s%s (%zu)", b.len ? ", " : "", system, count);
+  }
+  bench_say("Checks that this machine can have: %s. \"checks fuel\" lists those of a system, \"checks fuel 2\" its second page.",
+            buf_text(&b));
+  buf_free(&b);
+}
+
+void practice_show_checks(struct practice *p, const char *words)
+{
+  char system[40] = "";
+  int page = 1;
+  size_t shown = 0;
+
+  if (sscanf(words, "%39s %d", system, &page) < 1) {
+    show_systems(p);
+    return;
+  }
+  p->listed_count = 0;
+  for (size_t i = 0; i < p->k->check_count && p->listed_count < sizeof p->listed / sizeof p->listed[0]; i++)
+    if (strcmp(p->k->checks[i].system, system) == 0 && can_be_made(p, (int)i)) p->listed[p->listed_count++] = (int)i;
+  if (page < 1) page = 1;
+  for (size_t i = (size_t)(page - 1) * PAGE; i < p->listed_count && shown < PAGE; i++, shown++)
+    printf("%3zu. %-58.58s %5.1f min%s\n", i + 1, p->k->checks[p->listed[i]].name, minutes_of(p, p->listed[i]),
+           case_result_of(&p->run.c, p->listed[i]) ? " made" : "");
+  if (p->listed_count == 0) show_systems(p);
+  else if ((size_t)page * PAGE < p->listed_count) bench_say("More: checks %s %d", system, page + 1);
+}
+
+void practice_show_covers(const struct practice *p)
+{
+  const struct knowledge *k = p->k;
+  size_t open;
+
+  for (size_t i = 0; i < k->cover_count; i++) {
+    const struct cover *c = &k->covers[i];
+
+    if (case_needs(&p->run.c, &c->needs, &open) == TRI_LACKS) continue;
+    printf("  %-44.44s %4.1f min off and on%s\n", c->name, c->minutes_off + c->minutes_on, p->run.c.off[i] ? ", off now" : "");
+  }
+}
+
+void practice_show_step(const struct practice *p, const struct step *s)
+{
+  struct buf b = {0};
+
+  debrief_step(&b, &p->run, s);
+  buf_addf(&b, "  (%.1f min", s->minutes);
+  if (s->parts > 0) buf_addf(&b, ", parts %.0f", s->parts);
+  printf("%s", terminal_heavy());
+  bench_say("%s)", buf_text(&b));
+  printf("%s", terminal_plain());
+  buf_free(&b);
+  if (s->taken_back) bench_say("%d earlier results may have come from what was put right: they would have to be looked at again.",
+                               s->taken_back);
+}
+
+void practice_show_path(const struct practice *p)
+{
+  size_t from = p->run.step_count > PAGE ? p->run.step_count - PAGE : 0;
+
+  bench_say("The owner says: \"%s\".", hidden_words(&p->run.hidden));
+  if (from) bench_say("(%zu earlier steps)", from);
+  for (size_t i = from; i < p->run.step_count; i++) {
+    struct buf b = {0};
+
+    debrief_step(&b, &p->run, &p->run.steps[i]);
+    printf("%3zu. %.72s\n", i + 1, buf_text(&b));
+    buf_free(&b);
+  }
+  if (p->run.step_count == 0) bench_say("Nothing was done yet.");
+}
+
+void practice_show_how(const struct practice *p, int check)
+{
+  struct next_step s = {.check = check, .ask_first = -1, .minutes = minutes_of(p, check)};
+  struct buf b = {0};
+
+  answer_check(&b, p->k, &p->run.c, &s, terminal_width());
+  bench_print(&b);
+}
+
+void practice_show_hint(const struct practice *p)
+{
+  const struct run *r = &p->run;
+  const struct advice_option *o = r->advice.options;
+  struct buf b = {0};
+  double chance;
+  int leading = run_leading(r, &chance);
+
+  debrief_better(&b, p->k, &o[0].step);
+  bench_say("Leading now: %s, %.0f %%. Best next: %s; to the end about %.0f min.", debrief_fault(p->k, leading), 100 * chance,
+            buf_text(&b), o[0].cost);
+  buf_free(&b);
+  if (r->advice.count < 2) return;
+  debrief_better(&b, p->k, &o[1].step);
+  bench_say("Then comes: %s, %.0f min.", buf_text(&b), o[1].cost);
+  buf_free(&b);
+  for (size_t i = 0; i < o[0].result_count; i++)
+    bench_say("  if %s (%.0f in 100): most likely %s", p->k->checks[o[0].step.at].labels.items[o[0].results[i].result],
+              100 * o[0].results[i].chance, debrief_fault(p->k, o[0].results[i].fault));
+}
+
+void practice_show_end(const struct practice *p)
+{
+  const struct run *r = &p->run;
+  struct buf b = {0};
+
+  printf("\n");
+  if (p->record.sitting.level == LEVEL_EXAM) {
+    bench_say("That is the end of this one, and it is kept. When the class is through: pullcord practice debrief.");
+    return;
+  }
+  debrief_end(&b, r);
+  bench_say("%s", buf_text(&b));
+  buf_free(&b);
+  bench_say("%.0f minutes, parts %.0f. Given away by choice: %.0f min of an expected %.0f (score %.0f of 100).", r->minutes,
+            r->parts, r->regret, r->expected, run_score(r));
+}
+
+void practice_show_debrief(struct practice *p, struct err *e)
+{
+  struct debrief d;
+  struct buf b = {0};
+
+  if (debrief_make(&d, &p->run, &p->record.sitting, p->assessor, e) == 0) {
+    debrief_text(&b, &d, terminal_width());
+    bench_print(&b);
+  } else {
+    bench_say("%s", e->text);
+  }
+  debrief_free(&d);
+}

@@ -1,0 +1,319 @@
+/* debrief.c - see debrief.h: what to say; how it is told is in debrief_text, _html and _json. */
+#include "practice/debrief.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "practice/walk.h"
+#include "units/parse.h"
+
+/* ---- pieces ----------------------------------------------------------------------------- */
+
+const char *debrief_fault(const struct knowledge *k, int fault)
+{
+  if (fault == -2) return "nothing broken";
+  return fault < 0 ? "something not listed" : k->faults[fault].name;
+}
+
+void debrief_result(struct buf *out, const struct knowledge *k, const struct case_result *r)
+{
+  const struct check *c = &k->checks[r->check];
+  char text[60];
+
+  if (r->result >= 0) {
+    buf_add(out, c->labels.items[r->result]);
+    return;
+  }
+  amount_format(r->value * c->unit->factor + c->unit->offset, c->unit, text, sizeof text);
+  buf_add(out, text);
+}
+
+void debrief_step(struct buf *out, const struct run *r, const struct step *s)
+{
+  const struct knowledge *k = r->k;
+
+  switch (s->entry.act) {
+  case ACT_CHECK:
+    buf_addf(out, "%s: ", k->checks[s->entry.at].name);
+    if (s->result.sure > 0) debrief_result(out, k, &s->result);
+    else buf_add(out, r->end == RUN_UNSAFE ? "not made" : "no clear answer");
+    break;
+  case ACT_OPEN: buf_addf(out, "took off the %s", k->covers[s->entry.at].name); break;
+  case ACT_REPAIR:
+    buf_addf(out, "%s: %s", k->repairs[s->entry.at].name, s->fixed ? "it runs as it should" : "still the same");
+    break;
+  case ACT_PROVE:
+    buf_addf(out, "ran it as the owner does: %s", s->fixed ? "nothing wrong with it" : "it does what the owner said");
+    break;
+  case ACT_DECLARE: buf_addf(out, "declared: %s", debrief_fault(k, s->entry.at)); break;
+  case ACT_GIVE_UP: buf_add(out, "gave it up"); break;
+  default: buf_add(out, "an act that hurts people"); break;
+  }
+}
+
+void debrief_better(struct buf *out, const struct knowledge *k, const struct advice_step *s)
+{
+  if (s->kind == ADVICE_CHECK) buf_addf(out, "%s", k->checks[s->at].name);
+  else if (s->kind == ADVICE_REPAIR) buf_addf(out, "%s", k->repairs[s->at].name);
+  else if (s->kind == ADVICE_PROVE) buf_add(out, "run it as the owner does");
+  else if (s->kind == ADVICE_LOOK_FURTHER) buf_add(out, "strip and look for what is not listed");
+  else buf_add(out, "tell the owner, and stop");
+}
+
+void debrief_why(struct buf *out, const struct run *r, const struct moved *m)
+{
+  const struct sign *s = m->sign >= 0 ? &r->k->signs[m->sign] : NULL;
+
+  if (!s) return;
+  if (s->why && *s->why) buf_addf(out, "%s ", s->why);
+  else buf_addf(out, "it shows \"%s\" %.0f times in a hundred ", r->k->checks[s->check].labels.items[s->result],
+                100 * s->chance);
+  buf_addf(out, "[%s]", basis_name(s->origin.basis));
+}
+
+static void list_truth(struct buf *out, const struct run *r)
+{
+  if (r->truth_count == 0) buf_add(out, "nothing was broken: more was expected of it than it does");
+  for (size_t i = 0; i < r->truth_count; i++)
+    buf_addf(out, "%s%s", i ? "; and " : "", r->k->faults[r->truth[i]].name);
+}
+
+void debrief_end(struct buf *out, const struct run *r)
+{
+  static const char *const how[] = {"The run is not over.", "It runs.", "", "You gave it up.", "Stopped: that hurts people."};
+
+  if (r->end == RUN_DECLARED) buf_add(out, r->right ? "What you declared was it." : "What you declared was not it.");
+  else buf_add(out, how[r->end]);
+  if (r->end == RUN_UNSAFE) buf_addf(out, " %s", r->unsafe);
+  if (r->end == RUN_OPEN) return;
+  buf_add(out, " What was wrong: ");
+  list_truth(out, r);
+  buf_add(out, ".");
+  if (r->hidden.misled >= 0)
+    buf_addf(out, " One result misled: \"%s\" looked sound, as it sometimes does.", r->k->checks[r->hidden.misled].name);
+}
+
+/* ---- where it went astray --------------------------------------------------------------- */
+
+const char *astray_name(enum astray kind)
+{
+  static const char *const names[] = {
+    "an act that hurts people", "jumped to a part", "went against a result", "stopped too soon",
+    "opened a cover too early", "a check that could say nothing new", "checked on when the repair was due",
+    "a check that told less for its minutes", "how sure was said"};
+
+  return names[kind];
+}
+
+static bool is_fix(const struct step *s) { return s->entry.act == ACT_REPAIR || s->entry.act == ACT_DECLARE; }
+
+static int repair_of(const struct run *r, const struct step *s)
+{
+  return s->entry.act == ACT_REPAIR ? s->entry.at : s->entry.at >= 0 ? r->k->faults[s->entry.at].repair : -1;
+}
+
+/* An earlier result that had spoken clearly against everything that this repair is for. */
+static const struct step *spoke_against(const struct run *r, size_t at)
+{
+  int repair = repair_of(r, &r->steps[at]);
+
+  for (size_t i = at; i-- > 0 && repair >= 0;)
+    for (size_t m = 0; m < r->steps[i].moved_count; m++) {
+      const struct moved *x = &r->steps[i].moved[m];
+
+      if (x->fault >= 0 && r->k->faults[x->fault].repair == repair && x->db <= -5 && r->steps[i].entry.act == ACT_CHECK)
+        return &r->steps[i];
+    }
+  return NULL;
+}
+
+static double cover_minutes(const struct run *r, const struct step *s)
+{
+  return s->entry.act == ACT_CHECK ? s->minutes - r->k->checks[s->entry.at].minutes : s->minutes;
+}
+
+static enum astray kind_of(const struct run *r, size_t at)
+{
+  const struct step *s = &r->steps[at];
+
+  if (is_fix(s) && s->chance < 0.5 && spoke_against(r, at)) return ASTRAY_IGNORED;
+  if (s->entry.act == ACT_DECLARE || s->entry.act == ACT_GIVE_UP || s->entry.act == ACT_PROVE) return ASTRAY_SOON;
+  if (is_fix(s)) return ASTRAY_PART;
+  if (s->entry.act == ACT_OPEN) return ASTRAY_COVER;
+  if (s->again || s->pointless) return ASTRAY_REPEAT;
+  if (cover_minutes(r, s) >= 4) return ASTRAY_COVER;
+  return s->better.kind == ADVICE_REPAIR ? ASTRAY_LATE : ASTRAY_DEARER;
+}
+
+static void say(struct buf *b, const struct run *r, size_t at, enum astray kind)
+{
+  const struct step *s = &r->steps[at], *against = spoke_against(r, at);
+  struct buf better = {0};
+
+  debrief_better(&better, r->k, &s->better);
+  switch (kind) {
+  case ASTRAY_IGNORED:
+    buf_addf(b, "\"%s\" had spoken against it, which left %.0f in 100; it was done all the same.",
+             r->k->checks[against->entry.at].name, 100 * s->chance);
+    break;
+  case ASTRAY_PART:
+    buf_addf(b, "%.0f in 100 that this was it, at %.0f minutes and %.0f in parts. First: %s (%.1f min).",
+             100 * s->chance, s->minutes, s->parts, buf_text(&better), s->better_minutes);
+    break;
+  case ASTRAY_SOON:
+    buf_addf(b, "There was still something worth its minutes: %s (%.1f min).", buf_text(&better), s->better_minutes);
+    break;
+  case ASTRAY_COVER:
+    buf_addf(b, "%.0f minutes of covers before it was clear that they had to come off. First: %s (%.1f min).",
+             cover_minutes(r, s), buf_text(&better), s->better_minutes);
+    break;
+  case ASTRAY_REPEAT:
+    buf_addf(b, s->again ? "It had been made, and nothing had changed since. Next was: %s."
+                         : "As things stood it could say nothing. Next was: %s.", buf_text(&better));
+    break;
+  case ASTRAY_LATE: buf_addf(b, "No result of it would have changed what to do: %s.", buf_text(&better)); break;
+  default: buf_addf(b, "%s (%.1f min) told more for its minutes.", buf_text(&better), s->better_minutes); break;
+  }
+  buf_free(&better);
+}
+
+static struct remark *add_remark(struct debrief *d, enum astray kind, size_t step, double regret, const char *text)
+{
+  struct remark *x = &d->remarks[d->remark_count++];
+
+  *x = (struct remark){.kind = kind, .step = step, .regret = regret};
+  snprintf(x->text, sizeof x->text, "%s", text);
+  return x;
+}
+
+static void remark_certainty(struct debrief *d)
+{
+  const struct run *r = d->run;
+  const struct step *s = r->step_count ? &r->steps[r->step_count - 1] : NULL;
+  char text[300];
+
+  if (!s || s->entry.sure < 0 || s->chance < 0 || fabs(s->entry.sure - s->chance) < 0.25) return;
+  snprintf(text, sizeof text, "You were %.0f %% sure; the results allowed %.0f %%. %s", 100 * s->entry.sure, 100 * s->chance,
+           s->entry.sure > s->chance ? "What else would have shown the same?" : "You had shown more than you trusted.");
+  add_remark(d, ASTRAY_SURE, r->step_count - 1, 0, text);
+}
+
+static void find_remarks(struct debrief *d)
+{
+  const struct run *r = d->run;
+
+  for (size_t i = 0; i < r->step_count && d->remark_count + 1 < DEBRIEF_MOST; i++) {
+    struct buf b = {0};
+    enum astray kind;
+
+    if (r->end == RUN_UNSAFE && i + 1 == r->step_count) {
+      add_remark(d, ASTRAY_UNSAFE, i, 0, r->unsafe);
+      continue;
+    }
+    if (r->steps[i].right || r->steps[i].regret < 0.5) continue;
+    kind = kind_of(r, i);
+    say(&b, r, i, kind);
+    add_remark(d, kind, i, r->steps[i].regret, buf_text(&b));
+    buf_free(&b);
+  }
+  remark_certainty(d);
+}
+
+/* ---- what to take away ------------------------------------------------------------------ */
+
+static const char *lesson(enum astray kind)
+{
+  static const char *const lessons[] = {
+    "First make it safe, then look. No answer is worth a hand.",
+    "A part is bought when a check has pointed at it, not before. Ask what a cheap check would have to show first.",
+    "When a result speaks against your favourite, lower it, and say aloud what would have to be true for it to stand.",
+    "Before you stop, ask: is there a check left that is cheaper than being wrong?",
+    "Covers come off last. Ask, look and listen from outside until only what lies under there is left.",
+    "A check is worth its minutes only if one of its results would change what you do next.",
+    "When every result of a check leads to the same repair, make the repair.",
+    "Of two checks take the one that parts the leading causes for fewer minutes.",
+    "Say how sure you are before you look, and keep the score: that is how it comes to be true."};
+
+  return lessons[kind];
+}
+
+/* The kinds of mistake that gave most away, dearest first, as lessons. */
+static size_t lessons_from(struct debrief *d)
+{
+  double lost[ASTRAY_KINDS] = {0};
+  size_t n = 0;
+
+  for (size_t i = 0; i < d->remark_count; i++)
+    lost[d->remarks[i].kind] += d->remarks[i].kind == ASTRAY_UNSAFE ? 1e6 : d->remarks[i].regret + 0.1;
+  while (n < DEBRIEF_AWAY) {
+    int most = 0;
+
+    for (int i = 1; i < ASTRAY_KINDS; i++)
+      if (lost[i] > lost[most]) most = i;
+    if (lost[most] <= 0) break;
+    if (lost[most] >= 1 && most != ASTRAY_UNSAFE)
+      snprintf(d->away[n++], sizeof d->away[0], "%s (%.0f minutes given away.)", lesson((enum astray)most), lost[most]);
+    else snprintf(d->away[n++], sizeof d->away[0], "%s", lesson((enum astray)most));
+    lost[most] = 0;
+  }
+  return n;
+}
+
+/* The check that told most, and what it told. */
+static bool lesson_of_best_check(const struct debrief *d, char *out, size_t size)
+{
+  const struct run *r = d->run->step_count > 1 ? d->run : &d->best;
+  const struct step *best = NULL;
+  const struct moved *moved = NULL;
+
+  for (size_t i = 0; i < r->step_count; i++)
+    for (size_t m = 0; m < r->steps[i].moved_count; m++)
+      if (r->steps[i].entry.act == ACT_CHECK && r->steps[i].moved[m].fault >= 0 &&
+          (!moved || fabs(r->steps[i].moved[m].after - r->steps[i].moved[m].before) > fabs(moved->after - moved->before))) {
+        best = &r->steps[i];
+        moved = &best->moved[m];
+      }
+  if (!moved) return false;
+  snprintf(out, size, "What told most: %s (%.1f min) moved \"%s\" from %.0f to %.0f %%. Remember it for such a complaint.",
+           r->k->checks[best->entry.at].name, best->minutes, debrief_fault(r->k, moved->fault), 100 * moved->before,
+           100 * moved->after);
+  return true;
+}
+
+static bool lesson_of_proof(const struct debrief *d, char *out, size_t size)
+{
+  const struct run *r = d->run;
+
+  if (r->culprit < 0 || r->end == RUN_OPEN) return false;
+  snprintf(out, size, "%s: %s Proved by: %s", r->k->faults[r->culprit].name, r->k->faults[r->culprit].shows,
+           r->k->faults[r->culprit].proof);
+  return true;
+}
+
+static void take_away(struct debrief *d)
+{
+  size_t n = lessons_from(d);
+
+  if (n < DEBRIEF_AWAY && lesson_of_best_check(d, d->away[n], sizeof d->away[0])) n++;
+  if (n < DEBRIEF_AWAY && lesson_of_proof(d, d->away[n], sizeof d->away[0])) n++;
+  if (n < DEBRIEF_AWAY) snprintf(d->away[n++], sizeof d->away[0], "%s", lesson(ASTRAY_REPEAT));
+  if (n < DEBRIEF_AWAY) snprintf(d->away[n++], sizeof d->away[0], "%s", lesson(ASTRAY_SURE));
+  if (n < DEBRIEF_AWAY) snprintf(d->away[n], sizeof d->away[0], "%s", lesson(ASTRAY_SOON));
+}
+
+int debrief_make(struct debrief *out, const struct run *run, const struct sitting *sitting,
+                 struct assessor *assessor, struct err *e)
+{
+  int status;
+
+  *out = (struct debrief){.k = run->k, .run = run, .sitting = sitting};
+  status = sitting_begin(sitting, run->k, assessor, false, &out->best, e);
+  if (status == 0) status = walk_to_the_end(&out->best, e);
+  if (status) return status;
+  find_remarks(out);
+  take_away(out);
+  return 0;
+}
+
+void debrief_free(struct debrief *d) { run_free(&d->best); }

@@ -1,0 +1,294 @@
+/* debrief_html.c - a debrief as one page that needs nothing else: the path beside the best
+ * one drawn to scale, the belief over time, and the words; see debrief.h. */
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "practice/debrief.h"
+
+enum { WIDE = 860, ROW = 26, CHART = 220, LINES = 4 };
+static const char *const colours[LINES] = {"#1b5e94", "#b3541e", "#3c7a3c", "#7a4a8c"};
+static const char *const dashes[LINES] = {"none", "7 3", "2 3", "9 3 2 3"};
+
+static const char head[] =
+  "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">\n"
+  "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+  "<title>Practice run: debrief</title>\n<style>\n"
+  "body{font:16px/1.5 system-ui,sans-serif;max-width:58em;margin:1.5em auto;padding:0 1em;color:#1a1a1a;background:#fff}\n"
+  "h1{font-size:1.4em}h2{font-size:1.1em;margin-top:1.8em;border-bottom:1px solid #bbb}\n"
+  "svg{width:100%;height:auto}svg text{font:12px system-ui,sans-serif}\n"
+  "table{border-collapse:collapse;width:100%}td,th{border-bottom:1px solid #ddd;padding:.35em .5em;text-align:left;"
+  "vertical-align:top}\n.n{text-align:right;white-space:nowrap}.right{color:#205c20}.lost{color:#a02c00}\n"
+  ".small{font-size:.88em;color:#444}\n@media print{h2{break-after:avoid}tr{break-inside:avoid}}\n</style></head><body>\n";
+
+static void escape(struct buf *out, const char *text)
+{
+  for (; *text; text++) {
+    if (*text == '&') buf_add(out, "&amp;");
+    else if (*text == '<') buf_add(out, "&lt;");
+    else if (*text == '>') buf_add(out, "&gt;");
+    else if (*text == '"') buf_add(out, "&quot;");
+    else buf_addn(out, text, 1);
+  }
+}
+
+static void escape_buf(struct buf *out, struct buf *b)
+{
+  escape(out, buf_text(b));
+  buf_free(b);
+}
+
+/* ---- the path drawn --------------------------------------------------------------------- */
+
+static double cost_of(const struct run *r)
+{
+  double sum = 0;
+
+  for (size_t i = 0; i < r->step_count; i++) sum += r->steps[i].cost;
+  return sum;
+}
+
+static const char *fill_of(const struct step *s, bool judged)
+{
+  if (judged && !s->right) return "#d9825a";
+  return s->entry.act == ACT_CHECK ? "#7fa8cc" : s->entry.act == ACT_OPEN ? "#c9c9a0" : "#86b386";
+}
+
+/* One path as a bar of its steps, each as wide as it cost; the numbers are the steps. */
+static void draw_bar(struct buf *out, const struct run *r, double scale, int y, const char *name, bool judged)
+{
+  double x = 70;
+
+  buf_addf(out, "<text x=\"0\" y=\"%d\">%s</text>\n", y + 17, name);
+  for (size_t i = 0; i < r->step_count; i++) {
+    const struct step *s = &r->steps[i];
+    double wide = s->cost * scale;
+    struct buf title = {0};
+
+    debrief_step(&title, r, s);
+    buf_addf(out, "<rect x=\"%.1f\" y=\"%d\" width=\"%.1f\" height=\"%d\" fill=\"%s\" stroke=\"#fff\"><title>%zu. ", x, y,
+             fmax(wide, 2), ROW, fill_of(s, judged), i + 1);
+    escape_buf(out, &title);
+    buf_addf(out, " (%.1f min)</title></rect>\n", s->cost);
+    if (wide > 14) buf_addf(out, "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%zu</text>\n", x + wide / 2, y + 17, i + 1);
+    x += fmax(wide, 2);
+  }
+}
+
+static void draw_paths(struct buf *out, const struct debrief *d)
+{
+  double most = fmax(fmax(cost_of(d->run), cost_of(&d->best)), 1), scale = (WIDE - 90) / most;
+  double every = most > 300 ? 60 : most > 120 ? 30 : 10;
+
+  buf_add(out, "<h2>The path walked, and the best one</h2>\n");
+  buf_addf(out, "<svg viewBox=\"0 0 %d 108\" role=\"img\" aria-label=\"Your path of %.0f minutes and the best path of %.0f "
+           "minutes, step by step\">\n", WIDE, cost_of(d->run), cost_of(&d->best));
+  draw_bar(out, d->run, scale, 4, "yours", true);
+  draw_bar(out, &d->best, scale, 44, "best", false);
+  for (double t = 0; t <= most; t += every)
+    buf_addf(out, "<line x1=\"%.1f\" x2=\"%.1f\" y1=\"76\" y2=\"82\" stroke=\"#555\"/><text x=\"%.1f\" y=\"97\" "
+             "text-anchor=\"middle\">%.0f</text>\n", 70 + t * scale, 70 + t * scale, 70 + t * scale, t);
+  buf_add(out, "</svg>\n<p class=\"small\">Minutes of shop time, parts included. Blue: a check. Green: a repair or a proof run. "
+          "Orange: a step that gave minutes away. Numbers are the steps below.</p>\n");
+}
+
+/* ---- belief over time ------------------------------------------------------------------- */
+
+struct series { int fault; double at[RUN_MOST_STEPS + 1]; };
+
+/* The chance of a fault after each step: the last that was noted of it. */
+static void follow(const struct run *r, struct series *s)
+{
+  double now = -1;
+
+  for (size_t i = 0; i < r->step_count; i++) {
+    for (size_t m = 0; m < r->steps[i].moved_count; m++)
+      if (r->steps[i].moved[m].fault == s->fault) {
+        if (now < 0)
+          for (size_t j = 0; j <= i; j++) s->at[j] = r->steps[i].moved[m].before;
+        now = r->steps[i].moved[m].after;
+      }
+    s->at[i + 1] = now < 0 ? 0 : now;
+  }
+}
+
+static double highest(const struct series *s, size_t count)
+{
+  double most = 0;
+
+  for (size_t i = 0; i <= count; i++) most = fmax(most, s->at[i]);
+  return most;
+}
+
+/* The truth first, then the faults that were believed most at any time. */
+static size_t choose(const struct run *r, struct series *out)
+{
+  size_t n = 0;
+
+  if (r->culprit >= 0) {
+    out[n].fault = r->culprit;
+    follow(r, &out[n++]);
+  }
+  while (n < LINES) {
+    struct series best = {.fault = -9};
+
+    for (size_t i = 0; i < r->step_count; i++)
+      for (size_t m = 0; m < r->steps[i].moved_count; m++) {
+        struct series s = {.fault = r->steps[i].moved[m].fault};
+        bool had = false;
+
+        for (size_t j = 0; j < n; j++) had = had || out[j].fault == s.fault;
+        if (had) continue;
+        follow(r, &s);
+        if (best.fault == -9 || highest(&s, r->step_count) > highest(&best, r->step_count)) best = s;
+      }
+    if (best.fault == -9) break;
+    out[n++] = best;
+  }
+  return n;
+}
+
+static void draw_belief(struct buf *out, const struct debrief *d)
+{
+  struct series lines[LINES] = {{0}};
+  const struct run *r = d->run;
+  size_t n = choose(r, lines), last = r->step_count ? r->step_count : 1;
+  double wide = WIDE - 60;
+
+  if (n == 0) return;
+  buf_add(out, "<h2>What was believed, step by step</h2>\n");
+  buf_addf(out, "<svg viewBox=\"0 0 %d %zu\" role=\"img\" aria-label=\"Belief in the leading causes after each step\">\n", WIDE,
+           CHART + 46 + 18 * n);
+  for (int p = 0; p <= 100; p += 25)
+    buf_addf(out, "<line x1=\"40\" x2=\"%.0f\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#ddd\"/><text x=\"0\" y=\"%.1f\">%d %%</text>\n",
+             40 + wide, 10 + CHART * (1 - p / 100.0), 10 + CHART * (1 - p / 100.0), 14 + CHART * (1 - p / 100.0), p);
+  for (size_t i = 0; i <= r->step_count; i += 1 + last / 20)
+    buf_addf(out, "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%zu</text>\n", 40 + wide * (double)i / (double)last,
+             CHART + 28, i);
+  for (size_t s = 0; s < n; s++) {
+    buf_addf(out, "<polyline fill=\"none\" stroke=\"%s\" stroke-width=\"2.5\" stroke-dasharray=\"%s\" points=\"", colours[s],
+             dashes[s]);
+    for (size_t i = 0; i <= r->step_count; i++)
+      buf_addf(out, "%.1f,%.1f ", 40 + wide * (double)i / (double)last, 10 + CHART * (1 - lines[s].at[i]));
+    buf_addf(out, "\"/>\n<line x1=\"40\" x2=\"80\" y1=\"%zu\" y2=\"%zu\" stroke=\"%s\" stroke-width=\"2.5\" "
+             "stroke-dasharray=\"%s\"/><text x=\"88\" y=\"%zu\">", CHART + 44 + 18 * s, CHART + 44 + 18 * s, colours[s], dashes[s],
+             CHART + 48 + 18 * s);
+    escape(out, debrief_fault(d->k, lines[s].fault));
+    buf_addf(out, "%s</text>\n", lines[s].fault == r->culprit ? " (this was it)" : "");
+  }
+  buf_add(out, "</svg>\n");
+}
+
+/* ---- the words -------------------------------------------------------------------------- */
+
+static void add_moved(struct buf *out, const struct run *r, const struct step *s)
+{
+  if (s->entry.act == ACT_CHECK && s->result.result < 0 && s->falls_on >= 0) {
+    buf_add(out, "for this engine: ");
+    escape(out, r->k->checks[s->entry.at].labels.items[s->falls_on]);
+    buf_add(out, "<br>");
+  }
+  for (size_t i = 0; i < s->moved_count; i++) {
+    const struct moved *m = &s->moved[i];
+    struct buf why = {0};
+
+    if (fabs(m->db) < 1 && i > 0) continue;
+    escape(out, debrief_fault(r->k, m->fault));
+    buf_addf(out, " %.0f &rarr; %.0f %% (%+.0f db)", 100 * m->before, 100 * m->after, m->db);
+    debrief_why(&why, r, m);
+    if (why.len) buf_add(out, ": ");
+    escape_buf(out, &why);
+    buf_add(out, "<br>");
+  }
+  if (s->rule < 0) return;
+  buf_addf(out, "rule %s: ", r->k->rules[s->rule].id);
+  escape(out, r->k->rules[s->rule].reason);
+}
+
+static void add_row(struct buf *out, const struct debrief *d, size_t i)
+{
+  const struct step *s = &d->run->steps[i];
+  struct buf b = {0};
+
+  buf_addf(out, "<tr><td class=\"n\">%zu</td><td>", i + 1);
+  debrief_step(&b, d->run, s);
+  escape_buf(out, &b);
+  buf_add(out, "<div class=\"small\">believed then: ");
+  escape(out, debrief_fault(d->k, s->leading));
+  buf_addf(out, " %.0f %%", 100 * s->leading_chance);
+  if (s->expect && *s->expect) {
+    buf_add(out, "; you expected: ");
+    escape(out, s->expect);
+  }
+  buf_addf(out, "</div></td><td class=\"n\">%.1f</td><td>", s->cost);
+  if (s->entry.act == ACT_FORBIDDEN || (d->run->end == RUN_UNSAFE && i + 1 == d->run->step_count)) {
+    buf_add(out, "<span class=\"lost\">stopped</span>");
+  } else if (s->right) {
+    buf_add(out, "<span class=\"right\">right</span>");
+  } else {
+    buf_addf(out, "<span class=\"lost\">%.1f min given away</span><br>better: ", s->regret);
+    debrief_better(&b, d->k, &s->better);
+    escape_buf(out, &b);
+  }
+  buf_add(out, "</td><td class=\"small\">");
+  add_moved(out, d->run, s);
+  buf_add(out, "</td></tr>\n");
+}
+
+static void add_words(struct buf *out, const struct debrief *d)
+{
+  buf_add(out, "<h2>Your steps</h2>\n<table><tr><th>step</th><th>done</th><th>minutes</th><th>judged</th><th>what it weighed, and "
+          "why</th></tr>\n");
+  for (size_t i = 0; i < d->run->step_count; i++) add_row(out, d, i);
+  buf_add(out, "</table>\n<h2>The best path on this machine</h2>\n<ol>\n");
+  for (size_t i = 0; i < d->best.step_count; i++) {
+    struct buf b = {0};
+
+    debrief_step(&b, &d->best, &d->best.steps[i]);
+    buf_add(out, "<li>");
+    escape_buf(out, &b);
+    buf_addf(out, " (%.1f min)</li>\n", d->best.steps[i].minutes);
+  }
+  buf_add(out, "</ol>\n<h2>Where it went astray</h2>\n");
+  if (d->remark_count == 0) buf_add(out, "<p>Nowhere. Every step was as good as any.</p>\n");
+  for (size_t i = 0; i < d->remark_count; i++) {
+    buf_addf(out, "<p><b>Step %zu, %s.</b> ", d->remarks[i].step + 1, astray_name(d->remarks[i].kind));
+    escape(out, d->remarks[i].text);
+    buf_add(out, "</p>\n");
+  }
+  buf_add(out, "<h2>Three things to take away</h2>\n<ol>\n");
+  for (int i = 0; i < DEBRIEF_AWAY; i++) {
+    buf_add(out, "<li>");
+    escape(out, d->away[i]);
+    buf_add(out, "</li>\n");
+  }
+  buf_add(out, "</ol>\n");
+}
+
+void debrief_html(struct buf *out, const struct debrief *d)
+{
+  const struct run *r = d->run;
+  struct buf b = {0};
+
+  buf_add(out, head);
+  buf_add(out, "<h1>");
+  escape(out, d->k->classes[r->c.machine_class].name);
+  buf_add(out, ": &ldquo;");
+  escape(out, hidden_words(&r->hidden));
+  buf_add(out, "&rdquo;</h1>\n<p>");
+  debrief_end(&b, r);
+  escape_buf(out, &b);
+  buf_addf(out, "</p>\n<p>Spent: %.0f minutes and %.0f in parts. Expected of the best path at the start: %.0f minutes. Given away by "
+           "choice: <b>%.0f minutes</b> (score %.0f of 100). Luck does not count.", r->minutes, r->parts, r->expected, r->regret,
+           run_score(r));
+  if (r->brier >= 0)
+    buf_addf(out, " You were %.0f %% sure: Brier %.2f (0 is best, 0.25 a coin).", 100 * r->steps[r->step_count - 1].entry.sure,
+             r->brier);
+  buf_add(out, "</p>\n");
+  draw_paths(out, d);
+  draw_belief(out, d);
+  add_words(out, d);
+  buf_addf(out, "<p class=\"small\">Practice run of %s, level %s, seed %llu, knowledge %016llx. Made-up machine; the chances are "
+           "mostly estimates.</p>\n</body></html>\n", d->sitting->apprentice, level_name(d->sitting->level),
+           (unsigned long long)d->sitting->seed, d->k->fingerprint);
+}
