@@ -71,9 +71,9 @@ static int quiet_print(void *env, const char *name, const char *text)
 
   if (strcmp(name, "werror") != 0) return 1;
   for (; *text && en->grumbled + 1 < sizeof en->grumble; text++) {
-    char c = *text == '\n' ? ' ' : *text;
+    char c = *text == '\n' ? ' ' : *text, last = en->grumbled ? en->grumble[en->grumbled - 1] : ' ';
 
-    if (c != ' ' || (en->grumbled > 0 && en->grumble[en->grumbled - 1] != ' ')) en->grumble[en->grumbled++] = c;
+    if (c != ' ' || last != ' ') en->grumble[en->grumbled++] = c;
   }
   en->grumble[en->grumbled] = '\0';
   return 1;

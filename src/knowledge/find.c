@@ -145,7 +145,8 @@ static int read_folder(struct knowledge_files *f, const char *root, const char *
       if (f->count >= MAX_FILES)
         status = err_set(e, EX_CONFIG, path, 0, "holds more than 2000 files of knowledge.");
       else if (bytes > MAX_BYTES || f->bytes > MAX_BYTES)
-        status = err_set(e, EX_CONFIG, full, 0, "makes more than 32 MiB of knowledge, which cannot be right.");
+        status = err_set(e, EX_CONFIG, full, 0,
+                         "makes more than 32 MiB of knowledge, which cannot be right.");
       else add_file(f, root, below, own);
     } else {
       size_t depth = 0;

@@ -30,8 +30,8 @@ char *find_own(void);
 
 /* All *.clp files in facts/ and rules/ of `shipped`, then those of `own` (may be NULL): an
  * own file of the same name replaces, others add and come last. Sorted by name, so that
- * nothing depends on the order of a folder. More than 2000 files or 32 MiB are refused. The caller frees
- * with find_free. */
+ * nothing depends on the order of a folder. More than 2000 files or 32 MiB are refused.
+ * The caller frees with find_free. */
 int find_files(const char *shipped, const char *own, struct knowledge_files *out, struct err *e);
 
 void find_free(struct knowledge_files *files);

@@ -6,7 +6,8 @@
 
 #include "base/text.h"
 
-enum { MAX_RULES = 5000, MAX_PATTERNS = 12, MAX_OR = 2, MAX_WILDCARDS = 3, MAX_OPEN_GROUPS = 2, MAX_NAMES = 24 };
+enum { MAX_RULES = 5000 };
+enum { MAX_PATTERNS = 12, MAX_OR = 2, MAX_WILDCARDS = 3, MAX_OPEN_GROUPS = 2, MAX_NAMES = 24 };
 
 static const char *const allowed[] = {
     "=", "<>", "<", ">", "<=", ">=", /* compare numbers */
@@ -261,8 +262,10 @@ static void check_logical(struct look *l, const struct node *rule)
   bool logical = false;
 
   for (; n && !node_is_word(n, "=>"); n = n->next) {
-    if (n->kind != NODE_LIST || strcmp(node_head(n), "test") == 0 || strcmp(node_head(n), "declare") == 0) continue;
-    logical = strcmp(node_head(n), "logical") == 0;
+    const char *head = node_head(n);
+
+    if (n->kind != NODE_LIST || strcmp(head, "test") == 0 || strcmp(head, "declare") == 0) continue;
+    logical = strcmp(head, "logical") == 0;
     if (!logical) break;
   }
   if (!logical)
@@ -375,8 +378,8 @@ static void check_bands(const struct knowledge *k, const char *file, const struc
   if (!v || v->kind != NODE_WORD || strpbrk(v->text, "?&|~") || strcmp(v->text, "spec-card") == 0) return;
   for (size_t i = 0; i < k->bands_count; i++)
     if (strcmp(k->bands[i].id, v->text) == 0) return;
-  problem_add(p, true, "unknown-id", file, v->line, "the rule names bands \"%s\", but there are none of that name.",
-              v->text);
+  problem_add(p, true, "unknown-id", file, v->line,
+              "the rule names bands \"%s\", but there are none of that name.", v->text);
 }
 
 /* What is ruled out says by a word of its own what kind of thing it is. */
