@@ -2,8 +2,10 @@
 #include "cli/commands.h"
 
 #include <stddef.h>
+#include <stdlib.h>
 #include <string.h>
 
+#include "arith/names.h"
 #include "base/text.h"
 
 #define SWITCH(name, member, help) {name, help, offsetof(struct args, member), NULL}
@@ -16,12 +18,43 @@ static const struct option global_options[] = {
 static const struct option json_option[] = {
     SWITCH("--json", json, "print JSON for programs instead of words for people"), {0}};
 static const struct option bench_options[] = {
-    SWITCH("--new", new_job, "begin anew instead of going on with the job that was left open"), {0}};
+    SWITCH("--new", new_job, "begin another job instead of going on with one that was left open"),
+    VALUE("--job", job, "NAME", "go on with this job (\"pullcord job list\" shows the names)"),
+    VALUE("--by", by, "WHO", "who enters what is entered"), {0}};
+static const struct option take_up_options[] = {
+    VALUE("--by", by, "WHO", "who enters what is entered"), {0}};
+static const struct option job_options[] = {
+    SWITCH("--all", all, "list: closed jobs too; export: all jobs"),
+    SWITCH("--covers-off", covers_off, "close: although covers are still off"),
+    VALUE("--owner", owner, "TEXT", "open: whose it is, or what you call it"),
+    VALUE("--to", to, "FILE", "export: into this file instead of the screen"),
+    VALUE("--by", by, "WHO", "who enters what is entered"), {0}};
 static const struct option vet_options[] = {
     SWITCH("--json", json, "print JSON for programs instead of words for people"),
     VALUE("--against", against, "OLD", "also list the cases whose first answer is not that of the knowledge in "
           "folder OLD (a whole one, or an own folder)"),
     VALUE("--cases", cases, "DIR", "where those cases are (usually tests/cases)"), {0}};
+static const struct option card_options[] = {
+    VALUE("--for", reader, "WHOM", "owner (plain words; as it is without this) or bench (everything, with weights)"),
+    VALUE("--format", format, "KIND", "html, md, text, json or pdf; without this it goes by the end of FILE, or is text"),
+    VALUE("--output", output, "FILE", "into this file instead of the screen"), {0}};
+static const struct option learned_options[] = {
+    VALUE("--class", machine_class, "CLASS", "only this machine class, with all that was confirmed on it"),
+    SWITCH("--json", json, "print JSON for programs instead of words for people"), {0}};
+static const struct option practice_options[] = {
+    SWITCH("--new", new_job, "begin another run instead of going on with the last"),
+    VALUE("--as", apprentice, "NAME", "whose runs: small letters, digits, hyphens (without this: apprentice)"),
+    VALUE("--level", level, "LEVEL", "worked (to read), guided, free or exam; without this it goes by your runs"),
+    VALUE("--class", machine_class, "CLASS", "this kind of machine (\"pullcord list machines\")"),
+    VALUE("--kind", kind, "KIND", "what is wrong: one, two (faults), misleading (a result), last-repair, nothing, any"),
+    VALUE("--system", system, "SYSTEM", "a fault of this system: fuel, ignition, compression ..."),
+    VALUE("--seed", seed, "NUMBER", "this very machine: the same number makes the same one"),
+    VALUE("--case", laid, "FILE", "a machine written by hand (docs/practice.md)"),
+    VALUE("--set", set, "FILE", "the next machine of a class set, as an examination"),
+    VALUE("--count", count, "NUMBER", "set: how many machines"),
+    VALUE("--from", from, "DIR", "score: the state folder to read, instead of your own"),
+    SWITCH("--html", html, "debrief: as a page with pictures"),
+    SWITCH("--json", json, "debrief, progress, score: JSON for programs"), {0}};
 static const struct option no_options[] = {{0}};
 
 static const struct command all[] = {
@@ -32,10 +65,37 @@ static const struct command all[] = {
      "reading with its unit. Every entry is kept at once: leave when you like and go on later. Type help "
      "there for all it takes.",
      bench_options, run_bench},
+    {"bench", "[NAME]", "", 0, 1, "take up one of several open jobs, or a closed one, at the bench",
+     "NAME is what \"pullcord job list\" shows: five letters, or the id from its beginning. A closed job is "
+     "opened again, after asking.",
+     take_up_options, run_bench},
+    {"job", "WHAT [NAME] [...]", "open add list find show back close reopen export import backup restore merge", 1, 24,
+     "open, record, list, search and close jobs; copy and merge the store that holds them",
+     "NAME is what the list shows, or \"last\" for the open job last worked on. open MACHINE [WORDS...] opens a "
+     "job. add NAME CHECK RESULT records a result (add \", fairly\" when not sure); also add NAME with note, part, "
+     "owner, words, complaint, has, lacks, off, on and what it is; minutes N; repair FAULT; proof FAULT passed "
+     "or failed. back NAME [CHECK] takes a result back. close NAME ENDING: repaired, nothing-broken, handed-over, "
+     "given-up. reopen NAME [WHY...]. list, show [NAME], find WORDS...\n"
+     "export [NAME] [--all] writes jobs as JSON, one on a line (docs/schema/job-1.json); import FILE takes them in. "
+     "backup FILE copies the whole store, restore FILE puts a copy in its place (what was there is kept beside "
+     "it), merge FILE adds what another bench's store or backup has. Nothing is ever taken in twice.",
+     job_options, run_job},
     {"assess", "CASE.json", "@file", 1, 1, "rank the causes of one case given as a file",
      "Reads a case (docs/schema/case-1.json; - is standard input) and prints the ranking with its "
      "reasons, cautions, the next checks and what to do: repair, keep looking, nothing broken, or hand over.",
      json_option, run_assess},
+    {"card", "CASE.json", "@file", 1, 1, "write the job card of a case given as a file",
+     "Reads a case as assess does and writes its job card: for the owner what was told, found and done, what to "
+     "watch, how to store it and cautions; for the bench results, causes, weights, repair, refit list, proof run "
+     "and service check. HTML and PDF have pictures of how the belief moved and of the way to the cause, and "
+     "print on A4 and Letter. JSON is docs/schema/card-1.json.",
+     card_options, run_card},
+    {"learned", "[off|on|reset|export]", "off on reset export", 0, 1, "show what the shop's own jobs say beside the shipped estimates",
+     "Counts closed jobs whose repair passed its proof run: which faults they were, and what checks showed that "
+     "were made before. Shows how many jobs that rests on, and how often past rankings were right. off and on: "
+     "whether the bench weighs with it; reset: count only jobs closed from now on (none is lost); export: all of "
+     "it as JSON. What is counted, and how: docs/learning.md.",
+     learned_options, run_learned},
     {"list", "faults|checks|complaints|machines|features|covers|repairs|cautions|sources|rules|units",
      "faults checks complaints machines features covers repairs cautions sources rules units", 1, 1,
      "list everything of one kind",
@@ -45,11 +105,25 @@ static const struct command all[] = {
      "Takes the id of a fault, check, complaint, machine, cover, repair, caution, source or rule. Of a "
      "source it also shows all that rests on it.",
      no_options, run_show},
+    {"work", "NAME VALUES...", WORK_WORDS, 1, 24, "bench arithmetic: premix, compression, jets, plug torque and more",
+     "Does one calculation. Values are numbers with their units, in any unit; in the order shown, or named "
+     "(exponent=1.25). With the name alone it says what it takes. Answers are in metric and US or imperial "
+     "units, each with what it rests on; what is left out stands below. Each with an example:" WORK_LIST,
+     json_option, run_work},
     {"vet", "[DIR]", "@file", 0, 1, "look through the knowledge for mistakes",
      "Reads the shipped knowledge, and your own folder where there is one (or DIR instead), and reports "
      "by file, line and plain words what is wrong. Ends with 65 when anything has to be mended; what is "
      "only worth a look does not count for that.",
      vet_options, run_vet},
+    {"practice", "[WHAT] [RUN] [...]", "run debrief replay what-if progress forget set score case", 0, 24,
+     "find the fault in a made-up dead machine, and see afterwards how well each step was chosen",
+     "Without WHAT: begins a run or goes on with the last. You ask, look, measure and repair; every step costs "
+     "minutes and is judged by what could be known then, never by luck. debrief [RUN] walks back over a run; "
+     "replay [RUN] does it again; what-if RUN STEP ENTRY tries something else at a step; progress shows how you "
+     "come on; forget deletes your runs. For a teacher: set --seed N --count N writes a class set, score FILE lists "
+     "its results as CSV (--json: JSON), case --case FILE says whether a machine written by hand can be solved and "
+     "how hard it is. Nothing here touches the jobs of the bench.",
+     practice_options, run_practice},
     {"print", "man|completion|own-folder|effective|coverage", "man completion own-folder effective coverage", 1, 1,
      "print the man page, the completion for bash, where your own knowledge goes, or what is used of it",
      "man and completion are what the install puts in place. effective is the whole knowledge as it is used, "
@@ -67,14 +141,15 @@ static const struct pair statuses[] = {
     {"74", "a file cannot be read or written"},
     {"75", "a limit of time or memory was reached"},
     {"77", "a file may not be read"},
-    {"78", "the knowledge cannot be used"}};
+    {"78", "the knowledge, or the store of jobs, cannot be used"}};
 
 static const struct pair variables[] = {
     {"NO_COLOR", "set and not empty: no colour"},
+    {"PULLCORD_BY", "who enters what is entered, where --by does not say"},
     {"PULLCORD_KNOWLEDGE", "folder that holds facts/ and rules/, instead of the installed one"},
     {"PULLCORD_NOW", "seconds since 1970 to take for the present time, for tests"},
     {"XDG_DATA_HOME", "your own knowledge is in pullcord/ below it (usually ~/.local/share)"},
-    {"XDG_STATE_HOME", "open jobs are in pullcord/ below it (usually ~/.local/state)"}};
+    {"XDG_STATE_HOME", "jobs are in pullcord/jobs.db, practice runs in pullcord/practice/ below it (usually ~/.local/state)"}};
 
 const struct command *commands_all(size_t *count)
 {
@@ -98,6 +173,13 @@ const struct pair *commands_variables(size_t *count)
 {
   *count = sizeof variables / sizeof variables[0];
   return variables;
+}
+
+const char *commands_who(const struct args *args)
+{
+  const char *by = args->by ? args->by : getenv("PULLCORD_BY");
+
+  return by && *by ? by : "bench";
 }
 
 static const struct option *find_option(const struct command *c, const char *name)
@@ -133,13 +215,25 @@ static int unknown_command(const char *name, struct err *e)
                  near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
 }
 
-/* The first word that is not an option is the command, wherever it stands. */
+/* Is this an option of some command that takes a value? */
+static bool takes_value(const char *name)
+{
+  for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
+    for (const struct option *o = all[i].options; o->name; o++)
+      if (o->value && strcmp(o->name, name) == 0) return true;
+  return false;
+}
+
+/* The first word that is no option and no value of one is the command, wherever it stands. */
 static int find_command(int argc, char **argv, struct args *args, int *at, struct err *e)
 {
   *at = 0;
   args->command = &all[0];
   for (int i = 1; i < argc; i++) {
-    if (argv[i][0] == '-') continue;
+    if (argv[i][0] == '-') {
+      i += takes_value(argv[i]);
+      continue;
+    }
     for (size_t j = 1; j < sizeof all / sizeof all[0]; j++)
       if (strcmp(all[j].name, argv[i]) == 0) args->command = &all[j];
     if (args->command == &all[0]) return unknown_command(argv[i], e);
@@ -164,7 +258,7 @@ int commands_parse(int argc, char **argv, struct args *args, struct err *e)
       only_operands = true;
       continue;
     }
-    if (only_operands || argv[i][0] != '-' || strcmp(argv[i], "-") == 0) {
+    if (only_operands || argv[i][0] != '-' || strcmp(argv[i], "-") == 0 || strspn(argv[i] + 1, "0123456789") > 0) {
       if (args->positional_count == args->command->most)
         return err_set(e, EX_USAGE, NULL, 0, "\"%.60s\" is one operand too many for %s.", argv[i], args->command->name);
       args->positional[args->positional_count++] = argv[i];

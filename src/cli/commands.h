@@ -12,10 +12,12 @@
 /* What was typed after the command. */
 struct args {
   const struct command *command;
-  const char *positional[4];
+  const char *positional[24];
   int positional_count;
-  bool json, help, version, new_job;
-  const char *against, *cases; /* values of options, NULL when not given */
+  bool json, help, version, new_job, all, covers_off;
+  const char *machine_class, *against, *cases, *job, *by, *owner, *to, *format, *reader, *output; /* values of options, NULL when not given */
+  bool html;                                 /* the rest is of practice */
+  const char *apprentice, *level, *kind, *system, *seed, *set, *laid, *count, *from;
 };
 
 struct option {
@@ -44,15 +46,27 @@ int commands_parse(int argc, char **argv, struct args *args, struct err *e);
 
 /* The commands themselves. Each prints to standard output and returns an exit status. */
 int run_bench(const struct args *args, struct err *e);
+int run_job(const struct args *args, struct err *e);
 int run_assess(const struct args *args, struct err *e);
+int run_card(const struct args *args, struct err *e);
+int run_learned(const struct args *args, struct err *e);
 int run_list(const struct args *args, struct err *e);
 int run_show(const struct args *args, struct err *e);
+int run_work(const struct args *args, struct err *e);
 int run_vet(const struct args *args, struct err *e);
+int run_practice(const struct args *args, struct err *e);
 int run_print(const struct args *args, struct err *e);
+
+/* Who enters what is entered: --by, $PULLCORD_BY, or "bench". */
+const char *commands_who(const struct args *args);
 
 /* What "pullcord print" has others print. */
 int print_effective(struct err *e);
 int print_coverage(struct err *e);
+
+/* Gives out a job card as --for, --format and --output say; the card stays the caller's. */
+struct card;
+int card_give(struct card *card, const struct args *args, struct err *e);
 
 /* Texts made from the table. */
 void help_print(const struct command *c); /* NULL: the whole program */

@@ -160,7 +160,7 @@ void help_completion(void)
   for (size_t i = 1; i < n; i++) complete_command(&c[i]);
   printf("    *) words=\"");
   for (size_t i = 1; i < n; i++) printf("%s ", c[i].name);
-  printf("--new --help --version\" ;;\n  esac\n"
+  printf("--new --job --by --help --version\" ;;\n  esac\n"
          "  mapfile -t COMPREPLY < <(compgen -W \"$words\" -- \"${COMP_WORDS[COMP_CWORD]}\")\n}\n"
          "complete -F _pullcord pullcord\n");
 }

@@ -68,6 +68,6 @@ find_program(PULLCORD_FILE file) # cpack looks with it for what has to be asked
 if(PULLCORD_SHLIBDEPS AND PULLCORD_FILE)
   set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 else()
-  set(CPACK_DEBIAN_PACKAGE_DEPENDS "libc6, libcjson1, libedit2")
+  set(CPACK_DEBIAN_PACKAGE_DEPENDS "libc6, libcjson1, libedit2, libhpdf-2.3.0, libsqlite3-0")
 endif()
 include(CPack)

@@ -44,30 +44,44 @@ case $order in
   *) [ "$(printf '%s' "$order" | head -n 1 | grep -c CAUTION)" = 1 ] || { bad=$((bad + 1)); echo "steps before cautions: $order"; } ;;
 esac
 
-# a new job puts the old one aside, after asking about covers; nothing is thrown away
-bench "no" "yes" "chainsaw" "will not start" "quit"
-says "put aside as"
-[ "$(find "$XDG_STATE_HOME/pullcord" -name 'aside-*.json' | wc -l)" = 1 ] || { bad=$((bad + 1)); echo "the old job is gone"; }
+# a new job leaves the old one open; nothing is thrown away
+bench "no" "chainsaw" "will not start" "quit"
+says "It stays open as"
+ends_with 0 "$PULLCORD" job list
+says "tiller"
+says "chainsaw"
 
-# a job file that was damaged is put aside and said
-printf '{"pullcord": "bench-1"' > "$XDG_STATE_HOME/pullcord/bench.json"
-bench "tiller" "?" "quit"
-says "cannot be read"
-says "put aside"
+# a store that was damaged is said, and left alone or put aside, not thrown away
+store=$XDG_STATE_HOME/pullcord/jobs.db
+cp "$store" "$work/whole.db"
+printf 'this is no store' > "$store"
+cp "$store" "$work/damaged.db"
+ends_with 65 "$PULLCORD" < /dev/null
+says "damaged"
+cmp -s "$store" "$work/damaged.db" || { bad=$((bad + 1)); echo "the damaged store was changed"; }
+bench "yes" "tiller" "?" "quit"
+says "put aside as"
+says "The job is kept"
+cmp -s "$XDG_STATE_HOME/pullcord/jobs-aside-1.db" "$work/damaged.db" || { bad=$((bad + 1)); echo "the damaged store is gone"; }
+ends_with 0 "$PULLCORD" job restore "$work/whole.db"
+says "kept as"
+ends_with 0 "$PULLCORD" job list
+says "chainsaw"
 
 # the lid closed in mid-job: every entry that was taken is on disk
 mkfifo "$work/in"
 "$PULLCORD" < "$work/in" > "$work/log" 2>&1 &
 pid=$!
 exec 3> "$work/in"
-printf 'no\ntiller\nwill not start\nspark-test none\n' >&3
+printf 'no\nsnow thrower\nwill not start\nspark-test none\n' >&3
 for _ in $(seq 50); do grep -q "Noted: spark" "$work/log" && break; sleep 0.1; done
 sleep 0.2
 kill -9 "$pid" 2>/dev/null
 exec 3>&-
 wait "$pid" 2>/dev/null
 bench "yes" "path" "quit"
-says "1 results"
+says "3 jobs are open"
+says "snow thrower, will not start, 1 results"
 says "spark across a fixed gap: no"
 
 # two-stroke: nothing of a four-stroke is ever offered

@@ -8,7 +8,7 @@ trap 'tm kill-server 2> /dev/null; rm -rf "$work"' EXIT
 
 # waits until the screen shows the text; the screen goes to $out
 screen() {
-  for _ in $(seq 100); do
+  for _ in $(seq 300); do
     out=$(tm capture-pane -p 2> /dev/null)
     case $out in *"$1"*) return 0 ;; esac
     sleep 0.1

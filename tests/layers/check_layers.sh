@@ -19,12 +19,12 @@ declare -A may=(
   [json]="base"
   [shop]="assess plan weigh engine knowledge model units base json"
   [report]="assess plan weigh engine knowledge model arith units base json"
-  [practice]="assess plan weigh engine knowledge model units base"
+  [practice]="assess plan weigh engine knowledge model units base json"
   [cli]="practice report shop assess plan weigh engine knowledge model arith units base json"
   [web]="practice report shop assess plan weigh engine knowledge model arith units base json")
 
 # Who alone may include a foreign header: pattern, layer.
-only=("clips/ engine" "clips.h engine" "cjson/ json" "cJSON.h json" "sqlite3 shop" "editline/ cli" "histedit.h cli")
+only=("clips/ engine" "clips.h engine" "cjson/ json" "cJSON.h json" "sqlite3 shop" "hpdf.h report" "editline/ cli" "histedit.h cli")
 
 wrong=0
 complain() {
@@ -151,6 +151,7 @@ self_test() {
   plant cli/a.c '#include "clips.h"' 'only engine may include'
   plant cli/a.c '#include <cjson/cJSON.h>' 'only json may include'
   plant report/a.c '#include <sqlite3.h>' 'only shop may include'
+  plant cli/a.c '#include <hpdf.h>' 'only report may include'
   plant base/a.c '#include <editline/readline.h>' 'only cli may include'
   plant units/a.c '#include "../base/err.h"' 'is not written as'
   plant units/a.c '#include <base/err.h>' 'belongs in quotes'
