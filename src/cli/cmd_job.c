@@ -224,7 +224,7 @@ int run_job(const struct args *args, struct err *e)
 
   if (!v) return EX_USAGE;
   if (args->positional_count < v->least || args->positional_count > v->most)
-    return err_set(e, EX_USAGE, NULL, 0, "\"pullcord job %s\" wants %s.", v->name, v->wants);
+    return err_set(e, EX_USAGE, NULL, 0, "job %s wants %s.", v->name, v->wants);
   status = load_knowledge(&d.k, e);
   if (status) return status;
   status = store_folder(&d.folder, e);

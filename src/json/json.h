@@ -17,8 +17,8 @@ enum json_kind { JSON_NULL, JSON_BOOL, JSON_NUMBER, JSON_TEXT, JSON_LIST, JSON_O
 enum { JSON_MAX_BYTES = 8 * 1024 * 1024, JSON_MAX_DEPTH = 64 };
 
 /* Reads len bytes. file is for messages, which carry the line. EX_DATAERR for anything
- * that is not exactly one JSON value in UTF-8, for a member given twice, and for a zero
- * inside a text. The caller frees *out with json_free. */
+ * that is not exactly one JSON value in UTF-8, for a member given twice, and for a zero or a
+ * bare control character inside a text. The caller frees *out with json_free. */
 int json_read(const char *file, const char *text, size_t len, struct json **out, struct err *e);
 void json_free(struct json *j);
 

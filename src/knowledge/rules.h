@@ -9,7 +9,8 @@
 /* Scans the forms of one file of rules. Every rule must have a name of its own and a
  * comment "[basis] reason", its conditions inside (logical ...), match and assert only
  * templates of the case, call only functions of the allow-list, and stay within the limits
- * that keep the engine's work bounded. Adds a card for each good rule to *cards (the caller frees the array). */
+ * that keep the engine's work bounded. Adds a card for each good rule to *cards (the caller
+ * frees the array). */
 void rules_scan(const struct schema *schema, struct arena *arena, const char *file,
                 const struct node *forms, struct rule_card **cards, size_t *count, size_t *room,
                 struct problems *p);

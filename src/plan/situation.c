@@ -179,7 +179,7 @@ static double base_value(void *with, const struct plan_state *state)
 
 /* Share of the suspicion from which a fault is about to be repaired, so that a check which
  * rules want first comes before all others. */
-static const double good_as_taken = 0.4;
+static const double good_as_taken = 0.3;
 
 /* The rule that wants this check made before one of the leading faults is repaired, or -1. */
 static int asked_first(const struct situation *s, const int *leading, int check)

@@ -42,7 +42,7 @@ static void results(struct card *card, struct doc *d, const struct course *cours
   }
   t = doc_table(d, BLOCK_TABLE, "Results in the order in which they came", card->entry_count ? 4 : 3);
   columns(t, (const char *const[]){"Step", "Check", "Result", "Entered"},
-          card->entry_count ? (const int[]){4, 26, 27, 18} : (const int[]){4, 33, 39, 0},
+          card->entry_count ? (const int[]){4, 23, 25, 23} : (const int[]){4, 33, 39, 0},
           (const bool[]){true, false, false, false});
   for (size_t i = 0; i < c->result_count; i++) {
     const struct card_entry *e = entry_of(card, c->results[i].check);

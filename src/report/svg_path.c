@@ -4,7 +4,7 @@
 #include <math.h>
 #include <stdio.h>
 
-static const double WIDE = 680, BOX = 14, BOX_WIDE = 318, RAILS = 356, LETTERS = 12, LINE = 1.2, GAP = 13;
+static const double WIDE = 680, BOX = 14, BOX_WIDE = 318, RAILS = 356, LETTERS = 12, LINE = 1.2, GAP = 11;
 enum { FEW_ROWS = 14 };
 static const double next_to_nothing = 0.95; /* decibans: less than a quarter more or less likely */
 

@@ -10,8 +10,8 @@
 #define CASEFILE_VERSION "case-1"
 
 /* Turns a JSON case into *out (begun here; after success the caller frees with case_free).
- * Unknown members, ids and units, wrong types, absurd readings and a check that is given
- * twice are refused with EX_DATAERR; file is for messages. A complaint may be an id or the
+ * Unknown members, ids and units, wrong types, absurd readings, a check that is given twice
+ * (in the results or on the card) and more than 20 complaints are refused with EX_DATAERR; file is for messages. A complaint may be an id or the
  * owner's words; words that match none well enough are refused with the nearest named. */
 int casefile_read(const struct knowledge *k, const char *file, const struct json *j,
                   struct bench_case *out, struct err *e);

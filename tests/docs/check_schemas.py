@@ -159,7 +159,8 @@ def inside(document, at):
 
 
 # What an answer may be without.
-OPTIONAL = {"source", "place", "rule", "why", "weakened_by", "sign", "asked_first_by", "may_destroy", "reuse"}
+OPTIONAL = {"source", "place", "rule", "why", "weakened_by", "sign", "asked_first_by", "may_destroy", "reuse", "chance_that_it_cures",
+            "most_likely"}
 
 
 def check_can_fail(answer_form, answer):
