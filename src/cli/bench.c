@@ -81,7 +81,8 @@ static bool answer_feature(struct bench *b, const char *line)
 {
   int f = b->feature;
 
-  if (strcmp(line, "y") == 0 || strcmp(line, "yes") == 0 || strcmp(line, "n") == 0 || strcmp(line, "no") == 0) {
+  if (strcmp(line, "y") == 0 || strcmp(line, "yes") == 0 || strcmp(line, "n") == 0 ||
+      strcmp(line, "no") == 0) {
     b->feature = -1;
     bench_set_feature(b, f, *line == 'y');
     b->assessed = false;
@@ -139,9 +140,10 @@ static void converse(struct bench *b)
 
 static void list_vocabulary(struct bench *b)
 {
-  static const char *const commands[] = {"help", "how", "why", "next", "skip", "back", "plan", "path", "causes", "repair",
-                                         "fixed", "refit", "has", "lacks", "complaint", "machine", "owner", "note",
-                                         "minutes", "part", "close", "new", "quit"};
+  static const char *const commands[] = {"help",    "how",   "why",       "next",    "skip",  "back",
+                                         "plan",    "path",  "causes",    "repair",  "fixed", "refit",
+                                         "has",     "lacks", "complaint", "machine", "owner", "note",
+                                         "minutes", "part",  "close",     "new",     "quit"};
   const struct knowledge *k = b->k;
   size_t n = sizeof commands / sizeof commands[0];
 
@@ -175,7 +177,8 @@ static int converse_in(struct bench *b, const struct args *args, struct err *e)
   b->told = mem_array(b->k->feature_count, sizeof *b->told);
   b->feature_asked = mem_array(b->k->feature_count, sizeof *b->feature_asked);
   list_vocabulary(b);
-  bench_say("Pullcord at the bench. Type help for what I take, ? for don't know, quit to stop; every entry is kept. "
+  bench_say("Pullcord at the bench. Type help for what I take, ? for don't know, quit to stop; every entry "
+            "is kept. "
             "The maker's manual and licensed trades come before me.");
   bench_learn(b);
   status = bench_take_up(b, args, e);

@@ -21,7 +21,8 @@ void bench_say(const char *format, ...)
   va_end(args);
   start = buf_text(&text);
   while (*start == ' ') start++; /* text that begins indented stays so */
-  text_wrap(&out, start, terminal_width(), start == text.text ? "" : "  ", start == text.text ? "  " : "    ");
+  text_wrap(&out, start, terminal_width(), start == text.text ? "" : "  ",
+            start == text.text ? "  " : "    ");
   printf("%s\n", buf_text(&out));
   buf_free(&text);
   buf_free(&out);
@@ -127,7 +128,8 @@ static void list_machines(const struct bench *b)
 {
   struct buf names = {0};
 
-  for (size_t i = 0; i < b->k->class_count; i++) buf_addf(&names, "%s%s", i ? ", " : "", b->k->classes[i].name);
+  for (size_t i = 0; i < b->k->class_count; i++)
+    buf_addf(&names, "%s%s", i ? ", " : "", b->k->classes[i].name);
   bench_say("I know: %s.", buf_text(&names));
   buf_free(&names);
 }

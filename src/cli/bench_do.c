@@ -86,7 +86,8 @@ static void do_how(struct bench *b, const char *rest)
     return;
   }
   s = bench_step_of(b, check);
-  answer_check(&out, b->k, &b->c, s ? s : &(struct next_step){.check = check, .ask_first = -1}, terminal_width());
+  answer_check(&out, b->k, &b->c, s ? s : &(struct next_step){.check = check, .ask_first = -1},
+               terminal_width());
   bench_print(&out);
 }
 
@@ -106,8 +107,8 @@ static void do_next(struct bench *b, const char *rest)
   }
   printf("   %-55s %7s %7s\n", "check", "minutes", "saves");
   for (size_t i = 0; i < b->a.plan.count && i < 9; i++)
-    printf("%2zu. %-55.55s %7g %7.0f\n", i + 1, b->k->checks[b->a.plan.steps[i].check].name, b->a.plan.steps[i].minutes,
-           b->a.plan.steps[i].saving);
+    printf("%2zu. %-55.55s %7g %7.0f\n", i + 1, b->k->checks[b->a.plan.steps[i].check].name,
+           b->a.plan.steps[i].minutes, b->a.plan.steps[i].saving);
   if (b->a.plan.count == 0) bench_say("No check is worth its minutes now.");
 }
 
@@ -217,8 +218,8 @@ static void do_causes(struct bench *b)
   buf_add(&out, "Of these causes, just:\n");
   answer_together(&out, b->k, &b->a, terminal_width());
   bench_print(&out);
-  bench_say("nothing broken %.0f %%; two or more things wrong (also beside the complaint) %.0f %%", 100 * b->a.sound,
-            100 * b->a.two_or_more);
+  bench_say("nothing broken %.0f %%; two or more things wrong (also beside the complaint) %.0f %%",
+            100 * b->a.sound, 100 * b->a.two_or_more);
 }
 
 static void do_complaint(struct bench *b, const char *rest)

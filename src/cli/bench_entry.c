@@ -98,8 +98,10 @@ int bench_find_check(struct bench *b, const char *words)
   if (exact >= 0) return exact;
   n = candidates(b, words, found, &best);
   if (n == 0) {
-    bench_say("I know no check called \"%s\" for this machine. \"next\" lists what is worth doing; the tab key "
-              "completes names.", words);
+    bench_say(
+        "I know no check called \"%s\" for this machine. \"next\" lists what is worth doing; the tab key "
+        "completes names.",
+        words);
     return -1;
   }
   return n == 1 || best > 0.95 ? found[0] : choose(b, found, n);
@@ -172,10 +174,12 @@ static bool bare_reading(struct bench *b, const char *line, double sure)
     return true;
   }
   for (size_t i = 0; i < b->k->check_count && n < MOST_CANDIDATES; i++)
-    if (b->k->checks[i].kind == KIND_MEASURE && b->k->checks[i].quantity == a.unit->quantity && applies(b, (int)i))
+    if (b->k->checks[i].kind == KIND_MEASURE && b->k->checks[i].quantity == a.unit->quantity &&
+        applies(b, (int)i))
       found[n++] = (int)i;
   if (n == 0) {
-    bench_say("That is a %s, but nothing measured so applies to this machine.", quantity_name(a.unit->quantity));
+    bench_say("That is a %s, but nothing measured so applies to this machine.",
+              quantity_name(a.unit->quantity));
     return true;
   }
   printf("What was measured?\n");

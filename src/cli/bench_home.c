@@ -21,7 +21,8 @@ static void do_fixed(struct bench *b, const char *rest)
   int fault = bench_find_fault(b, rest), passed;
   size_t dropped;
 
-  if (fault == -1) bench_say("The first place is something not listed. Name what you put right: fixed main jet.");
+  if (fault == -1)
+    bench_say("The first place is something not listed. Name what you put right: fixed main jet.");
   if (fault < 0) return;
   job_say_fault(&b->news, "repair", b->k, fault);
   bench_keep(b);
@@ -58,7 +59,8 @@ static int ending_of(const char *words)
 {
   if (words[0] >= '1' && words[0] < '1' + ENDINGS && !words[1]) return words[0] - '1';
   for (int i = 0; i < ENDINGS; i++)
-    if (*words && (strcmp(words, ending_words[i]) == 0 || strcmp(words, job_ending((size_t)i)) == 0)) return i;
+    if (*words && (strcmp(words, ending_words[i]) == 0 || strcmp(words, job_ending((size_t)i)) == 0))
+      return i;
   return -1;
 }
 
@@ -104,7 +106,8 @@ static void do_close(struct bench *b, const char *rest)
   bool go = true;
 
   if (still_off(b, &off)) {
-    buf_addf(&question, "Still off: %s. Put them back first (refit), or close with them off?", buf_text(&off));
+    buf_addf(&question, "Still off: %s. Put them back first (refit), or close with them off?",
+             buf_text(&off));
     go = bench_yes(buf_text(&question), false);
   }
   buf_free(&question);
@@ -119,7 +122,8 @@ static void do_close(struct bench *b, const char *rest)
   if (ending == 0 && count == 0)
     go = bench_yes("No repair has passed its proof run (fixed). Close it as repaired all the same?", false);
   if (go) {
-    job_say_closed(&b->news, b->k, job_ending((size_t)ending), ending == 0 ? faults : NULL, ending == 0 ? count : 0);
+    job_say_closed(&b->news, b->k, job_ending((size_t)ending), ending == 0 ? faults : NULL,
+                   ending == 0 ? count : 0);
     if (bench_keep(b)) {
       bench_say("Closed: %s%s%s.", ending_words[ending], ending == 0 && count ? ", confirmed: " : "",
                 ending == 0 && count ? b->k->faults[faults[0]].name : "");

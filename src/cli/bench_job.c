@@ -67,8 +67,10 @@ static void take(struct bench *b, struct job *j)
   b->kept_words = copy_text(j->words);
   job_told(b->k, &b->c, b->told);
   if (j->unread)
-    bench_say("%zu entries of this job name things that the present knowledge does not have. They are kept, but do "
-              "not count.", j->unread);
+    bench_say(
+        "%zu entries of this job name things that the present knowledge does not have. They are kept, but do "
+        "not count.",
+        j->unread);
   job_free(j);
 }
 
@@ -76,7 +78,8 @@ static void describe(const struct bench *b, const struct job *j, struct buf *out
 {
   const struct bench_case *c = &j->bench_case;
 
-  buf_addf(out, "%s%s%s, %zu results", c->machine_class >= 0 ? b->k->classes[c->machine_class].name : "a machine",
+  buf_addf(out, "%s%s%s, %zu results",
+           c->machine_class >= 0 ? b->k->classes[c->machine_class].name : "a machine",
            c->complaint_count ? ", " : "", c->complaint_count ? b->k->complaints[c->complaints[0]].name : "",
            c->result_count);
   if (*j->owner) buf_addf(out, " (%s)", j->owner);
@@ -124,7 +127,8 @@ static int take_last(struct bench *b, const struct store_jobs *open, struct err 
   if (status) return status;
   describe(b, &j, &said);
   if (open->count > 1) {
-    bench_say("%zu jobs are open. \"pullcord job list\" shows them; \"pullcord bench NAME\" takes one up.", open->count);
+    bench_say("%zu jobs are open. \"pullcord job list\" shows them; \"pullcord bench NAME\" takes one up.",
+              open->count);
     buf_addf(&q, "The last one is %s: %s. Go on with it?", called(j.id), buf_text(&said));
   } else {
     buf_addf(&q, "A job was left open: %s. Go on with it?", buf_text(&said));

@@ -87,7 +87,8 @@ static void show_reason(const struct bench *b, const struct next_step *s)
       second = &s->outcomes[i];
   if (second)
     bench_say("  why: it tells \"%s\" from \"%s\"; saves about %.0f of %.0f minutes",
-              part_fault_name(b->k, first->fault), part_fault_name(b->k, second->fault), s->saving, b->a.plan.cost_now);
+              part_fault_name(b->k, first->fault), part_fault_name(b->k, second->fault), s->saving,
+              b->a.plan.cost_now);
   else bench_say("  why: it makes surer; saves about %.0f of %.0f minutes", s->saving, b->a.plan.cost_now);
 }
 
@@ -97,7 +98,9 @@ static void show_put_back(const struct bench *b, const struct check *c)
 {
   struct buf names = {0};
 
-  if (strcmp(c->engine, "running") != 0 && strcmp(c->engine, "hot") != 0 && strcmp(c->engine, "cranking") != 0) return;
+  if (strcmp(c->engine, "running") != 0 && strcmp(c->engine, "hot") != 0 &&
+      strcmp(c->engine, "cranking") != 0)
+    return;
   for (size_t i = 0; i < b->k->cover_count; i++)
     if (b->c.off[i] && !b->k->covers[i].run_without)
       buf_addf(&names, "%s%s", names.len ? ", " : "", b->k->covers[i].name);
@@ -127,7 +130,8 @@ static void show_end(const struct bench *b)
     bench_say("Found, as far as it goes: %s. Type repair for how to put it right, causes for the rest.",
               part_fault_name(b->k, b->a.ranking[0].fault));
   else if (b->a.disposition == DISPOSITION_NOTHING_BROKEN)
-    bench_say("Nothing points to a broken part: look at how it is used or set. Type why, or add what you see.");
+    bench_say(
+        "Nothing points to a broken part: look at how it is used or set. Type why, or add what you see.");
   else if (b->a.disposition == DISPOSITION_HAND_OVER)
     bench_say("Stop here and hand over (see above).");
   else bench_say("No check is worth its minutes now: repair the first cause, or add what you see.");
@@ -141,7 +145,8 @@ void bench_show_state(struct bench *b)
 
   printf("\n");
   if (b->proved >= 0 && b->pending < 0) {
-    bench_say("Proved: %s was behind it. Put back what is off (refit), look at oil, plug, filter, fuel, leaks, stop "
+    bench_say("Proved: %s was behind it. Put back what is off (refit), look at oil, plug, filter, fuel, "
+              "leaks, stop "
               "switch and speed, and type close when it goes home. Or go on with what you see.",
               b->k->faults[b->proved].name);
     return;
@@ -154,7 +159,8 @@ void bench_show_state(struct bench *b)
   if (b->pending < 0 && b->feature < 0) {
     s = best_step(b);
     for (size_t i = 0; i < 4 && i < b->a.ranking_count && b->feature < 0; i++)
-      if (b->a.ranking[i].fault >= 0) b->feature = open_feature(b, &b->k->faults[b->a.ranking[i].fault].needs);
+      if (b->a.ranking[i].fault >= 0)
+        b->feature = open_feature(b, &b->k->faults[b->a.ranking[i].fault].needs);
     if (b->feature < 0 && s) b->feature = open_feature(b, &b->k->checks[s->check].needs);
     if (b->feature < 0 && s && b->a.disposition == DISPOSITION_KEEP_LOOKING) b->pending = s->check;
   }
@@ -162,7 +168,8 @@ void bench_show_state(struct bench *b)
     answer_instead(&out, b->k, &b->a, terminal_width());
     bench_print(&out);
   }
-  if (b->feature >= 0) bench_say("About the machine: %s (yes, no, ? don't know)", b->k->features[b->feature].ask);
+  if (b->feature >= 0)
+    bench_say("About the machine: %s (yes, no, ? don't know)", b->k->features[b->feature].ask);
   else if (b->pending >= 0) bench_show_question(b);
   else show_end(b);
 }

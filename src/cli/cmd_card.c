@@ -17,9 +17,11 @@ static int choose_format(const struct args *args, enum card_format *out, struct 
 
   *out = CARD_TEXT;
   if (args->format && !card_format_by_name(args->format, out))
-    return err_set(e, EX_USAGE, NULL, 0, "there is no format \"%.40s\"; take html, md, text, json or pdf.", args->format);
+    return err_set(e, EX_USAGE, NULL, 0, "there is no format \"%.40s\"; take html, md, text, json or pdf.",
+                   args->format);
   if (!args->format && end && !card_format_by_name(end + 1, out) && strcmp(end, ".txt") != 0)
-    return err_set(e, EX_USAGE, NULL, 0, "\"%.40s\" says no format; add --format html, md, text, json or pdf.", end);
+    return err_set(e, EX_USAGE, NULL, 0,
+                   "\"%.40s\" says no format; add --format html, md, text, json or pdf.", end);
   if (*out == CARD_PDF && !args->output && isatty(STDOUT_FILENO))
     return err_set(e, EX_USAGE, NULL, 0, "a PDF is nothing for the screen; add --output FILE.");
   return 0;
@@ -33,7 +35,8 @@ int card_give(struct card *card, const struct args *args, struct err *e)
   int status = choose_format(args, &format, e);
 
   if (status == 0 && args->reader && !card_reader_by_name(args->reader, &reader))
-    status = err_set(e, EX_USAGE, NULL, 0, "a card is for the owner or for the bench, not for \"%.40s\".", args->reader);
+    status = err_set(e, EX_USAGE, NULL, 0, "a card is for the owner or for the bench, not for \"%.40s\".",
+                     args->reader);
   if (status == 0) status = card_write(card, reader, format, &out, e);
   if (status == 0 && args->output) status = file_replace(args->output, out.text, out.len, e);
   else if (status == 0) fwrite(out.text, 1, out.len, stdout);
@@ -56,7 +59,8 @@ static void tell(struct card *card, const struct json *file)
   struct buf words = {0};
 
   if (one) add_words(&words, card->k, one);
-  for (const struct json *j = more ? json_first(more) : NULL; j; j = json_next(j)) add_words(&words, card->k, j);
+  for (const struct json *j = more ? json_first(more) : NULL; j; j = json_next(j))
+    add_words(&words, card->k, j);
   card_set(card, CARD_WORDS, buf_text(&words));
   if (note && json_kind(note) == JSON_TEXT) card_add_note(card, json_text(note), NULL, NULL);
   buf_free(&words);

@@ -41,7 +41,8 @@ char *desk_words(const struct desk *d, int from)
   struct buf b = {0};
 
   buf_add(&b, "");
-  for (int i = from; i < d->args->positional_count; i++) buf_addf(&b, "%s%s", i > from ? " " : "", d->args->positional[i]);
+  for (int i = from; i < d->args->positional_count; i++)
+    buf_addf(&b, "%s%s", i > from ? " " : "", d->args->positional[i]);
   return b.text;
 }
 
@@ -81,7 +82,8 @@ static int find_machine(const struct desk *d, int *out, struct err *e)
   *out = knowledge_find(&d->k, ENTRY_CLASS, said);
   if (*out < 0 && words_match_machines(&d->k, said, m, 1) == 1 && m[0].score >= clear_enough) *out = m[0].at;
   if (*out >= 0) return 0;
-  return err_set(e, EX_DATAERR, NULL, 0, "\"%.60s\" is no machine I know. \"pullcord list machines\" shows them.", said);
+  return err_set(e, EX_DATAERR, NULL, 0,
+                 "\"%.60s\" is no machine I know. \"pullcord list machines\" shows them.", said);
 }
 
 int desk_open(struct desk *d, struct err *e)
@@ -99,7 +101,8 @@ int desk_open(struct desk *d, struct err *e)
     if (d->args->owner) job_say_text(&n, "owner", d->args->owner);
     if (*words) job_say_text(&n, "words", words);
     if (*words) complaint = knowledge_find(&d->k, ENTRY_COMPLAINT, words);
-    if (*words && complaint < 0 && words_match_complaints(&d->k, words, m, 1) == 1 && m[0].score >= clear_enough)
+    if (*words && complaint < 0 && words_match_complaints(&d->k, words, m, 1) == 1 &&
+        m[0].score >= clear_enough)
       complaint = m[0].at;
     if (complaint >= 0) case_add_complaint(&c, complaint);
     job_say_change(&n, &d->k, &none, &c);
@@ -109,7 +112,9 @@ int desk_open(struct desk *d, struct err *e)
     printf("Job %s: %s", desk_name(id), d->k.classes[machine].name);
     if (complaint >= 0) printf(", %s", d->k.complaints[complaint].name);
     printf(".\n");
-    if (*words && complaint < 0) printf("Those words match no complaint I know; add one: pullcord job add %s complaint ID\n", desk_name(id));
+    if (*words && complaint < 0)
+      printf("Those words match no complaint I know; add one: pullcord job add %s complaint ID\n",
+             desk_name(id));
   }
   job_news_free(&n);
   case_free(&none);
@@ -131,7 +136,8 @@ static int find_ending(const char *said, const char **out, struct err *e)
     count++;
   }
   near = text_nearest(said, names, count);
-  return err_set(e, EX_USAGE, NULL, 0, "a job ends as repaired, nothing-broken, handed-over or given-up, not \"%.40s\"%s%s%s", said,
+  return err_set(e, EX_USAGE, NULL, 0,
+                 "a job ends as repaired, nothing-broken, handed-over or given-up, not \"%.40s\"%s%s%s", said,
                  near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
 }
 
@@ -143,8 +149,10 @@ static int refuse_covers(const struct desk *d, const struct job *j, struct err *
 
   for (size_t i = 0; i < count; i++) buf_addf(&names, "%s%s", i ? ", " : "", d->k.covers[order[i]].name);
   if (count && !d->args->covers_off)
-    status = err_set(e, EX_DATAERR, NULL, 0, "job %s is not closed: still off: %s. Put them back (job add %s on COVER), or "
-                                             "say --covers-off.", desk_name(j->id), buf_text(&names), desk_name(j->id));
+    status = err_set(e, EX_DATAERR, NULL, 0,
+                     "job %s is not closed: still off: %s. Put them back (job add %s on COVER), or "
+                     "say --covers-off.",
+                     desk_name(j->id), buf_text(&names), desk_name(j->id));
   buf_free(&names);
   free(order);
   return status;
@@ -166,7 +174,8 @@ int desk_close(struct desk *d, struct err *e)
   if (status == 0) status = desk_read(d, &j, e);
   if (status) return status;
   faults = mem_array(j.repair_count + 1, sizeof *faults);
-  if (j.closed) status = err_set(e, EX_DATAERR, NULL, 0, "job %s is closed already (%s).", desk_name(j.id), j.ending);
+  if (j.closed)
+    status = err_set(e, EX_DATAERR, NULL, 0, "job %s is closed already (%s).", desk_name(j.id), j.ending);
   if (status == 0) status = refuse_covers(d, &j, e);
   if (status == 0) {
     if (strcmp(ending, "repaired") == 0) count = job_confirmed(&j, faults);
@@ -211,7 +220,8 @@ static const struct verb *find_verb(const char *name, struct err *e)
     names[i] = verbs[i].name;
   }
   near = text_nearest(name, names, VERBS);
-  err_set(e, EX_USAGE, NULL, 0, "\"%.40s\" is nothing that can be done with a job%s%s%s \"pullcord job --help\" lists it.", name,
+  err_set(e, EX_USAGE, NULL, 0,
+          "\"%.40s\" is nothing that can be done with a job%s%s%s \"pullcord job --help\" lists it.", name,
           near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
   return NULL;
 }

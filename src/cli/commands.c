@@ -69,16 +69,16 @@ static const struct command all[] = {
      "NAME is what \"pullcord job list\" shows: five letters, or the id from its beginning. A closed job is "
      "opened again, after asking.",
      take_up_options, run_bench},
-    {"job", "WHAT [NAME] [...]", "open add list find show back close reopen export import backup restore merge", 1, 24,
-     "open, record, list, search and close jobs; copy and merge the store that holds them",
-     "NAME is what the list shows, or \"last\" for the open job last worked on. open MACHINE [WORDS...] opens a "
-     "job. add NAME CHECK RESULT records a result (add \", fairly\" when not sure); also add NAME with note, part, "
-     "owner, words, complaint, has, lacks, off, on and what it is; minutes N; repair FAULT; proof FAULT passed "
-     "or failed. back NAME [CHECK] takes a result back. close NAME ENDING: repaired, nothing-broken, handed-over, "
-     "given-up. reopen NAME [WHY...]. list, show [NAME], find WORDS...\n"
-     "export [NAME] [--all] writes jobs as JSON, one on a line (docs/schema/job-1.json); import FILE takes them in. "
-     "backup FILE copies the whole store, restore FILE puts a copy in its place (what was there is kept beside "
-     "it), merge FILE adds what another bench's store or backup has. Nothing is ever taken in twice.",
+    {"job", "WHAT [NAME] [...]", "open add list find show back close reopen export import backup restore merge",
+     1, 24, "open, record, list, search and close jobs; copy and merge the store that holds them",
+     "NAME is what the list shows, or \"last\" for the open job last worked on. open MACHINE [WORDS...] opens "
+     "a job. add NAME CHECK RESULT records a result (add \", fairly\" when not sure); also add NAME with note, "
+     "part, owner, words, complaint, has, lacks, off, on and what it is; minutes N; repair FAULT; proof FAULT "
+     "passed or failed. back NAME [CHECK] takes a result back. close NAME ENDING: repaired, nothing-broken, "
+     "handed-over, given-up. reopen NAME [WHY...]. list, show [NAME], find WORDS...\n"
+     "export [NAME] [--all] writes jobs as JSON, one on a line (docs/schema/job-1.json); import FILE takes them "
+     "in. backup FILE copies the whole store, restore FILE puts a copy in its place (what was there is kept "
+     "beside it), merge FILE adds what another bench's store or backup has. Nothing is ever taken in twice.",
      job_options, run_job},
     {"assess", "CASE.json", "@file", 1, 1, "rank the causes of one case given as a file",
      "Reads a case (docs/schema/case-1.json; - is standard input) and prints the ranking with its "

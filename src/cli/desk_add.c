@@ -15,7 +15,8 @@ enum { MOST_MINUTES = 6000 };
 /* One call: the job as it is, the case as it will be, and what goes into the store. */
 struct adding { struct desk *d; struct job job; struct bench_case c; struct job_news news; };
 
-static int find_id(const struct desk *d, enum entry_kind kind, const char *what, const char *id, int *out, struct err *e)
+static int find_id(const struct desk *d, enum entry_kind kind, const char *what, const char *id, int *out,
+                   struct err *e)
 {
   const char **ids, *near;
   size_t count;
@@ -45,7 +46,8 @@ static int add_feature(struct adding *a, const char *rest, bool has, struct err 
 {
   const struct knowledge *k = &a->d->k;
   signed char *told = mem_array(k->feature_count + 1, sizeof *told);
-  int *with = mem_array(k->feature_count + 1, sizeof *with), *without = mem_array(k->feature_count + 1, sizeof *without);
+  int *with = mem_array(k->feature_count + 1, sizeof *with),
+      *without = mem_array(k->feature_count + 1, sizeof *without);
   size_t n = 0, m = 0;
   int f, status = find_id(a->d, ENTRY_FEATURE, "feature", rest, &f, e);
 
@@ -66,8 +68,14 @@ static int add_feature(struct adding *a, const char *rest, bool has, struct err 
   return status;
 }
 
-static int add_has(struct adding *a, const char *rest, struct err *e) { return add_feature(a, rest, true, e); }
-static int add_lacks(struct adding *a, const char *rest, struct err *e) { return add_feature(a, rest, false, e); }
+static int add_has(struct adding *a, const char *rest, struct err *e)
+{
+  return add_feature(a, rest, true, e);
+}
+static int add_lacks(struct adding *a, const char *rest, struct err *e)
+{
+  return add_feature(a, rest, false, e);
+}
 
 static int add_cover(struct adding *a, const char *rest, bool off, struct err *e)
 {
@@ -186,23 +194,34 @@ static int add_result(struct adding *a, char *words, struct err *e)
     if (r.sure > 0) case_take_off(&a->c, k, &k->checks[check].off);
     return 0;
   }
-  return err_set(e, EX_DATAERR, NULL, 0, "\"%.60s\" does not begin with the name of a check and go on with its result. "
-                                         "\"pullcord list checks\" shows them.", words);
+  return err_set(e, EX_DATAERR, NULL, 0,
+                 "\"%.60s\" does not begin with the name of a check and go on with its result. "
+                 "\"pullcord list checks\" shows them.",
+                 words);
 }
 
 /* ---- the verbs ------------------------------------------------------------------------------ */
 
 static int add_words(struct adding *a, char *words, struct err *e)
 {
-  static const struct { const char *word; int (*add)(struct adding *, const char *, struct err *); } special[] = {
-      {"complaint", add_complaint}, {"has", add_has},       {"lacks", add_lacks}, {"off", add_off},
-      {"on", add_on},               {"repair", add_repair}, {"proof", add_proof}, {"minutes", add_minutes}};
+  static const struct {
+    const char *word;
+    int (*add)(struct adding *, const char *, struct err *);
+  } special[] = {{"complaint", add_complaint},
+                 {"has", add_has},
+                 {"lacks", add_lacks},
+                 {"off", add_off},
+                 {"on", add_on},
+                 {"repair", add_repair},
+                 {"proof", add_proof},
+                 {"minutes", add_minutes}};
   static const char *const texts[] = {"note", "part", "owner", "words"};
   size_t n = strcspn(words, " ");
   const char *rest = words[n] ? words + n + 1 : "";
 
   for (size_t i = 0; *rest && i < sizeof special / sizeof special[0]; i++)
-    if (strlen(special[i].word) == n && strncmp(words, special[i].word, n) == 0) return special[i].add(a, rest, e);
+    if (strlen(special[i].word) == n && strncmp(words, special[i].word, n) == 0)
+      return special[i].add(a, rest, e);
   for (size_t i = 0; *rest && i < sizeof texts / sizeof texts[0]; i++)
     if (strlen(texts[i]) == n && strncmp(words, texts[i], n) == 0) {
       job_say_text(&a->news, texts[i], rest);
@@ -240,8 +259,9 @@ int desk_add(struct desk *d, struct err *e)
   if (status) return status;
   words = desk_words(d, 2);
   if (a.job.closed && strncmp(words, "proof ", 6) != 0 && strncmp(words, "note ", 5) != 0)
-    status = err_set(e, EX_DATAERR, NULL, 0, "job %s is closed (%s); \"pullcord job reopen %s\" opens it again.",
-                     desk_name(a.job.id), a.job.ending, desk_name(a.job.id));
+    status = err_set(e, EX_DATAERR, NULL, 0,
+                     "job %s is closed (%s); \"pullcord job reopen %s\" opens it again.", desk_name(a.job.id),
+                     a.job.ending, desk_name(a.job.id));
   if (status == 0) status = add_words(&a, words, e);
   free(words);
   return end(&a, status, e);
@@ -257,7 +277,8 @@ int desk_back(struct desk *d, struct err *e)
   words = desk_words(d, 2);
   check = *words ? named_check(d, words) : a.c.result_count ? a.c.results[a.c.result_count - 1].check : -1;
   if (check >= 0 && case_drop_result(&a.c, check)) printf("Taken back: %s.\n", d->k.checks[check].name);
-  else if (check >= 0) status = err_set(e, EX_DATAERR, NULL, 0, "there is no result for %s.", d->k.checks[check].id);
+  else if (check >= 0)
+    status = err_set(e, EX_DATAERR, NULL, 0, "there is no result for %s.", d->k.checks[check].id);
   else if (*words) status = find_id(d, ENTRY_CHECK, "check", words, &check, e);
   else status = err_set(e, EX_DATAERR, NULL, 0, "there is no result to take back.");
   free(words);

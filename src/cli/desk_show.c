@@ -51,7 +51,9 @@ int desk_list(struct desk *d, struct err *e)
   struct store_jobs jobs;
   int status = store_list(d->store, d->args->all ? STORE_ALL : STORE_OPEN, MOST_LISTED, &jobs, e);
 
-  return status ? status : print_jobs(&jobs, d->args->all ? "There is no job." : "No job is open. --all lists the closed ones.");
+  return status ? status
+                : print_jobs(&jobs, d->args->all ? "There is no job."
+                                                 : "No job is open. --all lists the closed ones.");
 }
 
 int desk_find(struct desk *d, struct err *e)
@@ -80,7 +82,8 @@ static const char *name_of(const struct knowledge *k, enum entry_kind kind, cons
 
 static void add_list(struct buf *out, const char *before, const struct json *list)
 {
-  for (const struct json *i = list && json_kind(list) == JSON_LIST ? json_first(list) : NULL; i; i = json_next(i)) {
+  for (const struct json *i = list && json_kind(list) == JSON_LIST ? json_first(list) : NULL; i;
+       i = json_next(i)) {
     buf_addf(out, "%s%s", before, json_text(i));
     before = ", ";
   }
@@ -128,12 +131,15 @@ static void entry_text(struct buf *out, const struct knowledge *k, const char *k
     buf_add(out, name_of(k, ENTRY_CLASS, json_member(b, "class")));
     add_list(out, ", has ", json_member(b, "has"));
     add_list(out, ", lacks ", json_member(b, "lacks"));
-  } else if (strcmp(kind, "complaint") == 0) buf_add(out, name_of(k, ENTRY_COMPLAINT, json_member(b, "complaint")));
+  } else if (strcmp(kind, "complaint") == 0)
+    buf_add(out, name_of(k, ENTRY_COMPLAINT, json_member(b, "complaint")));
   else if (strcmp(kind, "took-back") == 0) {
     if (json_member(b, "check")) buf_add(out, name_of(k, ENTRY_CHECK, json_member(b, "check")));
-    else if (json_member(b, "complaint")) buf_add(out, name_of(k, ENTRY_COMPLAINT, json_member(b, "complaint")));
+    else if (json_member(b, "complaint"))
+      buf_add(out, name_of(k, ENTRY_COMPLAINT, json_member(b, "complaint")));
     else buf_add(out, name_of(k, ENTRY_FAULT, json_member(b, "repair")));
-  } else if (strcmp(kind, "off") == 0 || strcmp(kind, "on") == 0) buf_add(out, name_of(k, ENTRY_COVER, json_member(b, "cover")));
+  } else if (strcmp(kind, "off") == 0 || strcmp(kind, "on") == 0)
+    buf_add(out, name_of(k, ENTRY_COVER, json_member(b, "cover")));
   else if (strcmp(kind, "repair") == 0) buf_add(out, name_of(k, ENTRY_FAULT, json_member(b, "fault")));
   else if (strcmp(kind, "proof") == 0)
     buf_addf(out, "%s: %s", name_of(k, ENTRY_FAULT, json_member(b, "fault")),
@@ -187,7 +193,8 @@ static void print_sums(const struct desk *d, const struct job *j)
   for (size_t i = 0; i < j->parts.count; i++) print_wrapped("Part: ", "      ", j->parts.items[i].text);
   for (size_t i = 0; i < count; i++) printf("Still off: %s\n", d->k.covers[order[i]].name);
   if (j->unread)
-    printf("%zu entries say nothing to this program and its knowledge; they are kept, but do not count.\n", j->unread);
+    printf("%zu entries say nothing to this program and its knowledge; they are kept, but do not count.\n",
+           j->unread);
   free(order);
 }
 
@@ -204,7 +211,8 @@ int desk_show(struct desk *d, struct err *e)
   status = store_entries(d->store, id, &entries, e);
   if (status == 0) {
     clock_text(row.items[0].opened, when, sizeof when);
-    printf("Job %s (%s), opened %s, %s\n", desk_name(id), id, when, row.items[0].closed ? row.items[0].ending : "open");
+    printf("Job %s (%s), opened %s, %s\n", desk_name(id), id, when,
+           row.items[0].closed ? row.items[0].ending : "open");
     if (*row.items[0].owner) print_wrapped("Owner: ", "       ", row.items[0].owner);
     for (size_t i = 0; i < entries.count; i++) print_entry(&d->k, &entries.items[i]);
     job_replay(&d->k, &entries, &j);

@@ -46,7 +46,9 @@ int desk_import(struct desk *d, struct err *e)
   struct jobfile_counts counts;
   int status;
 
-  if (!from) return err_set(e, errno == EACCES ? EX_NOPERM : EX_NOINPUT, path, 0, "cannot be opened: %s.", strerror(errno));
+  if (!from)
+    return err_set(e, errno == EACCES ? EX_NOPERM : EX_NOINPUT, path, 0, "cannot be opened: %s.",
+                   strerror(errno));
   status = jobfile_import(d->store, &d->k, from, is_stdin ? "standard input" : path, &counts, e);
   if (!is_stdin) fclose(from);
   if (status == 0) printf("%zu jobs and %zu entries were new.\n", counts.jobs, counts.entries);

@@ -1,7 +1,7 @@
 /* casework.h - a practice machine written by hand.
  *
  *   {"pullcord": "practice-case-1", "machine": "tiller", "has": [], "lacks": [],
- *    "complaint": "runs-on-choke", "faults": ["main-jet-blocked"], "seed": "7",
+ *    "complaint": "runs-on-choke-only", "faults": ["main-jet-blocked"], "seed": "7",
  *    "results": {"spark-test": "jumps", "compression": 62}}
  *
  * has, lacks, results and seed may be left out. What results does not name is drawn from the

@@ -120,6 +120,7 @@ void progress_end(struct progress *p)
 {
   const struct system_progress *back = comes_back(p);
 
+  p->next_system = NULL;
   p->next_level = p->over < GUIDED ? LEVEL_GUIDED : LEVEL_FREE;
   if (back) {
     p->next_system = back->name;

@@ -14,8 +14,8 @@ enum { SHORT_TEXT = 60 };
 static bool is_odd(unsigned long c)
 {
   if (c == '\n') return false;
-  return c < 0x20 || (c >= 0x7F && c < 0xA0) || (c >= 0x200E && c <= 0x200F) || (c >= 0x2028 && c <= 0x202E) ||
-         (c >= 0x2066 && c <= 0x2069) || c == 0xFEFF;
+  return c < 0x20 || (c >= 0x7F && c < 0xA0) || (c >= 0x200E && c <= 0x200F) ||
+         (c >= 0x2028 && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069) || c == 0xFEFF;
 }
 
 static char *plain(struct card *card, const char *text)
@@ -67,8 +67,8 @@ void card_set_proof(struct card *card, enum card_proof proof) { card->proof = pr
 
 void card_set_ending(struct card *card, enum card_ending ending) { card->ending = ending; }
 
-void card_add_repair(struct card *card, int fault, double minutes, const char *const *parts, size_t part_count,
-                     const char *when, const char *who)
+void card_add_repair(struct card *card, int fault, double minutes, const char *const *parts,
+                     size_t part_count, const char *when, const char *who)
 {
   struct card_repair r = {.fault = fault, .minutes = minutes};
   size_t at = 0;

@@ -62,8 +62,8 @@ void card_set_ending(struct card *card, enum card_ending ending);
 
 /* A repair that was done, in the order of the job; the same fault again adds nothing but
  * replaces what was told before. minutes negative: not written down. when, who: or NULL. */
-void card_add_repair(struct card *card, int fault, double minutes, const char *const *parts, size_t part_count,
-                     const char *when, const char *who);
+void card_add_repair(struct card *card, int fault, double minutes, const char *const *parts,
+                     size_t part_count, const char *when, const char *who);
 void card_add_note(struct card *card, const char *text, const char *when, const char *who);
 
 /* Parts and minutes of the whole job, where they are not told repair by repair. */

@@ -51,7 +51,8 @@ static void results(struct card *card, struct doc *d, const struct course *cours
     doc_cell(d, t, step ? doc_format(d, "%zu", step) : "-");
     doc_cell(d, t, card->k->checks[c->results[i].check].name);
     doc_cell(d, t, card_result(card, d, &c->results[i]));
-    if (card->entry_count) doc_cell(d, t, e ? doc_format(d, "%s%s%s", e->when, *e->when && *e->who ? ", " : "", e->who) : "");
+    if (card->entry_count)
+      doc_cell(d, t, e ? doc_format(d, "%s%s%s", e->when, *e->when && *e->who ? ", " : "", e->who) : "");
   }
 }
 
@@ -70,12 +71,14 @@ static void ranking(struct card *card, struct doc *d)
     doc_cell(d, t, doc_format(d, "%zu", i + 1));
     doc_cell(d, t, part_fault_name(card->k, a->ranking[i].fault));
     doc_cell(d, t, card_percent(percent, a->ranking[i].blame));
-    if (a->bounded) doc_cell(d, t, doc_format(d, "%.0f-%.0f %%", 100 * a->ranking[i].low, 100 * a->ranking[i].high));
+    if (a->bounded)
+      doc_cell(d, t, doc_format(d, "%.0f-%.0f %%", 100 * a->ranking[i].low, 100 * a->ranking[i].high));
     else doc_cell(d, t, card_percent(percent, a->ranking[i].belief));
   }
   if (a->bounded) {
-    doc_add(d, BLOCK_SMALL, "Too many unsound results to weigh exactly: limits, and the middle of them. So there are no "
-                            "weights and no pictures.");
+    doc_add(d, BLOCK_SMALL,
+            "Too many unsound results to weigh exactly: limits, and the middle of them. So there are no "
+            "weights and no pictures.");
     return;
   }
   doc_cell(d, t, "");
@@ -104,7 +107,8 @@ static void reason(struct buf *out, const struct knowledge *k, const struct evid
     answer_basis(out, k, &s->origin);
     buf_add(out, ")");
   } else {
-    buf_add(out, e->kind == EVIDENCE_COMPLAINT || e->result > 0 ? "no sign of this cause" : "says nothing of this cause");
+    buf_add(out, e->kind == EVIDENCE_COMPLAINT || e->result > 0 ? "no sign of this cause"
+                                                                : "says nothing of this cause");
     if (fabs(db) >= worth_a_row) buf_addf(out, "; it speaks %s others", db < 0 ? "for" : "against");
   }
   if (e->kind != EVIDENCE_COMPLAINT && e->sure < 0.999) buf_addf(out, "; counts %.0f %%", 100 * e->sure);
@@ -161,10 +165,13 @@ static void weights_of(struct card *card, struct doc *d, const double *odds, int
     buf_free(&why);
   }
   if (others || fabs(rest) >= 0.05)
-    weight_row(d, t, rest, others ? doc_format(d, "%zu other results, and what follows from all, together", others)
-                                  : "what else follows from these, together", others ? "each less than 0.1 for this cause" : "");
+    weight_row(d, t, rest,
+               others ? doc_format(d, "%zu other results, and what follows from all, together", others)
+                      : "what else follows from these, together",
+               others ? "each less than 0.1 for this cause" : "");
   weight_row(d, t, odds[n->evidence_count * places + p], "in all",
-             doc_format(d, "the chance that it is there: %s", card_percent(percent, card_chance_of(odds[n->evidence_count * places + p]))));
+             doc_format(d, "the chance that it is there: %s",
+                        card_percent(percent, card_chance_of(odds[n->evidence_count * places + p]))));
 }
 
 static void weights(struct card *card, struct doc *d, const struct course *course)
@@ -172,9 +179,11 @@ static void weights(struct card *card, struct doc *d, const struct course *cours
   double *odds = assess_odds(card->a);
 
   doc_heading(d, 2, "Weights");
-  doc_add(d, BLOCK_TEXT, "In decibans: +10 makes a cause ten times likelier against the rest, -10 ten times less likely, "
-                         "and 0 in all is evens.");
-  for (size_t i = 0; odds && i < course->cause_count && i < MOST_WEIGHED; i++) weights_of(card, d, odds, course->causes[i]);
+  doc_add(d, BLOCK_TEXT,
+          "In decibans: +10 makes a cause ten times likelier against the rest, -10 ten times less likely, "
+          "and 0 in all is evens.");
+  for (size_t i = 0; odds && i < course->cause_count && i < MOST_WEIGHED; i++)
+    weights_of(card, d, odds, course->causes[i]);
   free(odds);
 }
 
@@ -213,8 +222,10 @@ static void one_repair(struct card *card, struct doc *d, int fault, const struct
   if (card->c->mended[fault]) buf_add(&b, " (the complaint stayed)");
   doc_add(d, BLOCK_BULLET, "%s", buf_text(&b));
   buf_free(&b);
-  if (done && done->minutes >= 0) doc_add(d, BLOCK_BULLET, "minutes: %.0f (listed: %.0f)", done->minutes, r->minutes);
-  else doc_add(d, BLOCK_BULLET, "minutes: listed %.0f%s", r->minutes, done ? ", taken: not written down" : "");
+  if (done && done->minutes >= 0)
+    doc_add(d, BLOCK_BULLET, "minutes: %.0f (listed: %.0f)", done->minutes, r->minutes);
+  else
+    doc_add(d, BLOCK_BULLET, "minutes: listed %.0f%s", r->minutes, done ? ", taken: not written down" : "");
   if (done && (*done->when || *done->who))
     doc_add(d, BLOCK_BULLET, "done: %s%s%s", done->when, *done->when && *done->who ? ", " : "", done->who);
   if (done) listed(d, "parts used", &done->parts);
@@ -277,7 +288,8 @@ static void proof(struct card *card, struct doc *d)
           card->texts[CARD_PROOF_WORDS]);
   for (size_t i = 0; i < card->c->complaint_count; i++)
     doc_add(d, BLOCK_TICK, "run as the owner told it, and it stays away: %s",
-            card->k->complaints[card->c->complaints[i]].name)->level = passed;
+            card->k->complaints[card->c->complaints[i]].name)
+        ->level = passed;
   for (size_t i = 0; i < count; i++)
     if (!card->c->mended[faults[i]] && *card->k->faults[faults[i]].proof)
       doc_add(d, BLOCK_TICK, "%s", card->k->faults[faults[i]].proof)->level = passed;
@@ -289,7 +301,8 @@ static void service(struct card *card, struct doc *d)
   const char *what, *text;
 
   doc_heading(d, 2, "Service check");
-  for (size_t i = 0; (text = card_service(card, i, &what)); i++) doc_add(d, BLOCK_TICK, "%s", text)->label = what;
+  for (size_t i = 0; (text = card_service(card, i, &what)); i++)
+    doc_add(d, BLOCK_TICK, "%s", text)->label = what;
 }
 
 static void notes(struct card *card, struct doc *d)
@@ -299,7 +312,8 @@ static void notes(struct card *card, struct doc *d)
     const struct card_note *n = &card->notes[i];
     bool dated = *n->when || *n->who;
 
-    doc_add(d, BLOCK_BULLET, "%s%s%s%s%s", n->when, *n->when && *n->who ? ", " : "", n->who, dated ? ": " : "", n->text);
+    doc_add(d, BLOCK_BULLET, "%s%s%s%s%s", n->when, *n->when && *n->who ? ", " : "", n->who,
+            dated ? ": " : "", n->text);
   }
 }
 
@@ -314,7 +328,8 @@ void card_bench(struct card *card, struct doc *d)
   ranking(card, d);
   if (known) {
     doc_heading(d, 2, "Belief over the course of the job");
-    doc_add(d, BLOCK_FIGURE, "The chance of each leading cause after each step")->drawing = card_chart(d, &course);
+    doc_add(d, BLOCK_FIGURE, "The chance of each leading cause after each step")->drawing =
+        card_chart(d, &course);
   }
   results(card, d, &course, known);
   if (known) {
@@ -327,6 +342,8 @@ void card_bench(struct card *card, struct doc *d)
   proof(card, d);
   service(card, d);
   notes(card, d);
-  doc_add(d, BLOCK_SMALL, "Knowledge %016llx. Chances and base rates are estimates unless a source is named. The maker's "
-                          "manual goes before everything on this card.", card->k->fingerprint);
+  doc_add(d, BLOCK_SMALL,
+          "Knowledge %016llx. Chances and base rates are estimates unless a source is named. The maker's "
+          "manual goes before everything on this card.",
+          card->k->fingerprint);
 }

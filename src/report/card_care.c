@@ -11,7 +11,9 @@
 enum { MOST_FEATURES = 3 };
 
 /* A line for machines that have any of these features and lack `but`. */
-struct line { const char *text, *what, *any[MOST_FEATURES + 1], *but; };
+struct line {
+  const char *text, *what, *any[MOST_FEATURES + 1], *but;
+};
 
 static enum tri has(const struct card *card, const char *feature)
 {
@@ -39,18 +41,27 @@ static const struct line *nth(const struct card *card, const struct line *lines,
 const char *card_storing(const struct card *card, size_t i)
 {
   static const struct line lines[] = {
-      {.text = "Use petrol bought within the last month. Keep it in a closed can marked with the date, away from the "
-               "house.", .but = "gas-fuel"},
-      {.text = "Standing more than a month: shut the fuel tap and let the engine run until it stops. Then empty the "
-               "tank, outdoors and cold.", .any = {"fuel-tap"}, .but = "gas-fuel"},
-      {.text = "Standing more than a month: empty the tank, outdoors and cold, then let the engine run until it stops.",
-       .any = {"diaphragm", "suction-lift"}, .but = "fuel-tap"},
+      {.text = "Use petrol bought within the last month. Keep it in a closed can marked with the date, away "
+               "from the "
+               "house.",
+       .but = "gas-fuel"},
+      {.text = "Standing more than a month: shut the fuel tap and let the engine run until it stops. Then "
+               "empty the "
+               "tank, outdoors and cold.",
+       .any = {"fuel-tap"},
+       .but = "gas-fuel"},
+      {.text = "Standing more than a month: empty the tank, outdoors and cold, then let the engine run until "
+               "it stops.",
+       .any = {"diaphragm", "suction-lift"},
+       .but = "fuel-tap"},
       {.text = "Standing more than a month: empty the tank and the carburettor bowl, outdoors and cold.",
-       .any = {"float-bowl"}, .but = "fuel-tap"},
+       .any = {"float-bowl"},
+       .but = "fuel-tap"},
       {.text = "Shut the gas bottle and keep it outside, upright.", .any = {"gas-fuel"}},
       {.text = "Stand it level. Look at the oil before each start, and change it before the winter.",
        .any = {"four-stroke"}},
-      {.text = "Measure the oil into the fuel, and shake the can before you fill up. Mix no more than a month's use.",
+      {.text = "Measure the oil into the fuel, and shake the can before you fill up. Mix no more than a "
+               "month's use.",
        .any = {"premix", "two-stroke"}},
       {.text = "Keep the battery charged through the winter; an empty one freezes.", .any = {"battery"}},
       {.text = "Drain the pump and its hoses before the first frost: ice splits the housing.",
@@ -60,7 +71,8 @@ const char *card_storing(const struct card *card, size_t i)
       {.text = "Take the lead off the plug before you clean the tool, and scrape it while the soil is soft.",
        .any = {"tines", "blade-on-crankshaft", "auger"}},
       {.text = "Clean and oil the chain, and put its guard on.", .any = {"cutting-chain"}},
-      {.text = "A dry place without a flame or heater near it. Before the first start in spring look for nests in the "
+      {.text = "A dry place without a flame or heater near it. Before the first start in spring look for "
+               "nests in the "
                "air filter and the cooling fins."}};
   const struct line *l = nth(card, lines, sizeof lines / sizeof lines[0], i);
 
@@ -71,7 +83,9 @@ const char *card_service(const struct card *card, size_t i, const char **what)
 {
   static const struct line lines[] = {
       {.what = "Oil", .text = "level at the mark, clean, the grade of the book", .any = {"four-stroke"}},
-      {.what = "Oil", .text = "mix ratio as the maker says; tank drained if in doubt", .any = {"premix", "two-stroke"},
+      {.what = "Oil",
+       .text = "mix ratio as the maker says; tank drained if in doubt",
+       .any = {"premix", "two-stroke"},
        .but = "four-stroke"},
       {.what = "Oil", .text = "level or mix as the maker says", .but = "four-stroke"},
       {.what = "Plug", .text = "kind and gap right, tight, boot pushed home"},
@@ -139,7 +153,8 @@ size_t card_owner_cautions(const struct card *card, int *ids)
 
   add_warnings(card, ids, &count);
   for (size_t l = 0; l < sizeof lines / sizeof lines[0]; l++)
-    if (concerns(card, &lines[l])) add(card, knowledge_find(card->k, ENTRY_CAUTION, lines[l].what), ids, &count);
+    if (concerns(card, &lines[l]))
+      add(card, knowledge_find(card->k, ENTRY_CAUTION, lines[l].what), ids, &count);
   return count;
 }
 
@@ -222,7 +237,8 @@ const char *card_outcome(const struct card *card, struct doc *d, const char **mo
   case CARD_OPEN: headline = open_outcome(card, d, more); break;
   case CARD_MENDED:
     headline = card->proof == CARD_PROOF_PASSED ? "Mended and proved" : "Mended";
-    *more = card->proof == CARD_PROOF_PASSED ? "It was run the way the trouble was told, and the trouble stayed away."
+    *more = card->proof == CARD_PROOF_PASSED
+                ? "It was run the way the trouble was told, and the trouble stayed away."
             : card->proof == CARD_PROOF_FAILED ? "But the last proof run on record failed."
                                                : "No proof run is on record.";
     break;

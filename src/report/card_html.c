@@ -8,8 +8,10 @@ static const char *const style =
     ":root{color-scheme:light}"
     "body{font:11pt/1.45 Helvetica,Arial,'Liberation Sans',sans-serif;color:#1a1a1a;background:#fff;"
     "max-width:178mm;margin:10mm auto;padding:0 5mm;overflow-wrap:break-word}\n"
-    "h1{font-size:20pt;line-height:1.15;margin:0 0 4mm;padding-bottom:2.5mm;border-bottom:2.5pt solid #1a1a1a}\n"
-    "h2{font-size:13.5pt;line-height:1.2;margin:6mm 0 2mm;padding-bottom:.8mm;border-bottom:.6pt solid #8a8a8a}\n"
+    "h1{font-size:20pt;line-height:1.15;margin:0 0 4mm;padding-bottom:2.5mm;border-bottom:2.5pt solid "
+    "#1a1a1a}\n"
+    "h2{font-size:13.5pt;line-height:1.2;margin:6mm 0 2mm;padding-bottom:.8mm;border-bottom:.6pt solid "
+    "#8a8a8a}\n"
     "h3{font-size:11.5pt;margin:4.5mm 0 1.5mm}\n"
     "p,ul,ol{margin:0 0 2mm}ul,ol{padding-left:6mm}li{margin:0 0 .9mm}\n"
     "dl{display:grid;grid-template-columns:max-content 1fr max-content 1fr;gap:.6mm 4mm;margin:0 0 4mm}"
@@ -18,17 +20,21 @@ static const char *const style =
     "white-space:pre-line}\n"
     ".verdict{border:1.6pt solid #1a1a1a;border-radius:2mm;padding:2.5mm 4mm;margin:0 0 4mm}"
     ".verdict strong{font-size:14pt;display:block}.verdict p{margin:0}\n"
-    ".caution{border:.8pt solid #1a1a1a;border-left-width:5pt;padding:1.2mm 3mm;margin:0 0 1.6mm;font-size:10pt;"
+    ".caution{border:.8pt solid #1a1a1a;border-left-width:5pt;padding:1.2mm 3mm;margin:0 0 "
+    "1.6mm;font-size:10pt;"
     "line-height:1.35}.caution span{color:#555}\n"
     "table{border-collapse:collapse;width:100%;margin:0 0 3mm;font-size:9.5pt;line-height:1.3}"
     "th,td{text-align:left;vertical-align:top;padding:.9mm 2mm;border-bottom:.5pt solid #9a9a9a}"
     "th{border-bottom:1.2pt solid #1a1a1a}th.r,td.r{text-align:right;white-space:nowrap}"
-    "tbody tr:last-child td{border-bottom:1.2pt solid #1a1a1a}caption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}\n"
-    "ul.ticks{list-style:none;padding-left:0}ul.ticks li{padding-left:8mm;position:relative;margin-bottom:1.4mm}"
+    "tbody tr:last-child td{border-bottom:1.2pt solid "
+    "#1a1a1a}caption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}\n"
+    "ul.ticks{list-style:none;padding-left:0}ul.ticks "
+    "li{padding-left:8mm;position:relative;margin-bottom:1.4mm}"
     "ul.ticks li span{position:absolute;left:0;top:.5mm;width:3.6mm;height:3.6mm;border:1pt solid #1a1a1a;"
     "font:bold 9pt/3.6mm sans-serif;text-align:center}\n"
     "figure{margin:3mm 0 4mm}figcaption{font-size:10pt;color:#555;margin-bottom:1.5mm}"
-    "svg{display:block;width:100%;height:auto;max-height:235mm}.small{font-size:9pt;color:#555;margin-top:3mm}\n"
+    "svg{display:block;width:100%;height:auto;max-height:235mm}.small{font-size:9pt;color:#555;margin-top:"
+    "3mm}\n"
     "@media(max-width:140mm){dl{grid-template-columns:max-content 1fr}}\n"
     "@page{margin:14mm 15mm}\n"
     "@media print{body{margin:0;padding:0;max-width:none;font-size:10pt}h2,h3{break-after:avoid}"
@@ -73,7 +79,8 @@ static void table(struct buf *out, const struct doc_table *t)
 
   element(out, "<table>\n<caption>", t->name, "</caption>\n<colgroup>");
   for (size_t i = 0; i < t->columns; i++) all += t->shares[i];
-  for (size_t i = 0; i < t->columns; i++) buf_addf(out, "<col style=\"width:%d%%\">", 100 * t->shares[i] / all);
+  for (size_t i = 0; i < t->columns; i++)
+    buf_addf(out, "<col style=\"width:%d%%\">", 100 * t->shares[i] / all);
   buf_add(out, "</colgroup>\n<thead><tr>\n");
   for (size_t i = 0; i < t->columns; i++) {
     const char *what = *t->heads[i] ? t->heads[i] : "No.";
@@ -102,7 +109,8 @@ static void labelled(struct buf *out, const struct block *b)
 
 static void block(struct buf *out, const struct block *b)
 {
-  static const char *const open[] = {"", "<h1>", "<h2>", "<h3>"}, *const close[] = {"", "</h1>", "</h2>", "</h3>"};
+  static const char *const open[] = {"", "<h1>", "<h2>", "<h3>"}, *const close[] = {"", "</h1>", "</h2>",
+                                                                                    "</h3>"};
 
   switch (b->kind) {
   case BLOCK_HEADING: element(out, open[b->level], b->text, close[b->level]); break;
@@ -115,7 +123,8 @@ static void block(struct buf *out, const struct block *b)
     labelled(out, b);
     break;
   case BLOCK_TICK:
-    buf_addf(out, "<li><span role=\"img\" aria-label=\"%s\">%s</span>", b->level ? "done" : "to do", b->level ? "x" : "");
+    buf_addf(out, "<li><span role=\"img\" aria-label=\"%s\">%s</span>", b->level ? "done" : "to do",
+             b->level ? "x" : "");
     labelled(out, b);
     break;
   case BLOCK_CAUTION:

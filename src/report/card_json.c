@@ -220,7 +220,8 @@ static struct json *weights(const struct card *card, const struct course *course
     json_put_text(o, "fault", part_fault_id(card->k, fault));
     json_put_number(o, "start_decibans", odds[p]);
     for (size_t e = 0; e < n->evidence_count; e++)
-      json_push(evidence, weight(card, &n->evidence[e], fault, odds[(e + 1) * n->count + p] - odds[e * n->count + p]));
+      json_push(evidence,
+                weight(card, &n->evidence[e], fault, odds[(e + 1) * n->count + p] - odds[e * n->count + p]));
     json_put(o, "evidence", evidence);
     json_put_number(o, "total_decibans", odds[n->evidence_count * n->count + p]);
     json_push(list, o);
@@ -306,7 +307,7 @@ static void put_bench(struct json *o, struct card *card, struct doc *d)
   json_put_bool(o, "exact", !card->a->bounded);
   json_put(o, "results", results(card));
   json_put(o, "ranking", ranking(card));
-  json_put_number(o, "nothing_broken", card->a->sound);
+  if (!card->a->bounded) json_put_number(o, "nothing_broken", card->a->sound);
   json_put(o, "course", known ? course_json(card, &course) : json_list());
   json_put(o, "weights", known ? weights(card, &course) : json_list());
   json_put(o, "refit", refit(card));
@@ -317,9 +318,13 @@ static void put_bench(struct json *o, struct card *card, struct doc *d)
 struct json *card_json(struct card *card, enum card_reader reader)
 {
   static const char *const endings[] = {"open", "mended", "nothing-broken", "handed-over", "not-mended"};
-  static const struct { const char *name; enum card_text text; } heads[] = {
-      {"job", CARD_JOB}, {"shop", CARD_SHOP}, {"machine", CARD_MACHINE}, {"owner", CARD_OWNER_REFERENCE},
-      {"words", CARD_WORDS}, {"opened", CARD_OPENED}, {"closed", CARD_CLOSED}, {"who", CARD_WHO}};
+  static const struct {
+    const char *name;
+    enum card_text text;
+  } heads[] = {{"job", CARD_JOB},         {"shop", CARD_SHOP},
+               {"machine", CARD_MACHINE}, {"owner", CARD_OWNER_REFERENCE},
+               {"words", CARD_WORDS},     {"opened", CARD_OPENED},
+               {"closed", CARD_CLOSED},   {"who", CARD_WHO}};
   struct doc d = {.arena = &card->arena};
   struct json *o = json_object(), *outcome = json_object();
   const char *headline, *more;
@@ -329,7 +334,8 @@ struct json *card_json(struct card *card, enum card_reader reader)
   json_put_text(o, "pullcord", CARD_VERSION);
   json_put_text(o, "for", reader == CARD_OWNER ? "owner" : "bench");
   json_put_text(o, "knowledge", print);
-  for (size_t i = 0; i < sizeof heads / sizeof heads[0]; i++) put_some(o, heads[i].name, card->texts[heads[i].text]);
+  for (size_t i = 0; i < sizeof heads / sizeof heads[0]; i++)
+    put_some(o, heads[i].name, card->texts[heads[i].text]);
   if (card->c->machine_class >= 0) json_put_text(o, "class", card->k->classes[card->c->machine_class].id);
   json_put(o, "complaints", complaints(card));
   headline = card_outcome(card, &d, &more);

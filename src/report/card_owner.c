@@ -55,6 +55,7 @@ static void shown_by(struct doc *d, const struct course *course)
 
 static void candidates(struct card *card, struct doc *d)
 {
+  bool bounded = card->a->bounded; /* no chance is known then */
   size_t shown = part_shown(card->k, card->a, MOST_CANDIDATES);
   char percent[16];
 
@@ -62,10 +63,14 @@ static void candidates(struct card *card, struct doc *d)
     doc_add(d, BLOCK_TEXT, "Everything we saw can come about without a broken part.");
     return;
   }
-  doc_add(d, BLOCK_TEXT, "Nothing is certain yet. These come first, with the chance that each is behind the trouble:");
-  for (size_t i = 0; i < shown; i++)
-    doc_add(d, BLOCK_BULLET, "%s: %s", part_fault_name(card->k, card->a->ranking[i].fault),
-            card_percent(percent, card->a->ranking[i].blame));
+  doc_add(d, BLOCK_TEXT, "Nothing is certain yet. These come first%s:",
+          bounded ? "" : ", with the chance that each is behind the trouble");
+  for (size_t i = 0; i < shown; i++) {
+    const struct ranked *r = &card->a->ranking[i];
+
+    doc_add(d, BLOCK_BULLET, "%s%s%s", part_fault_name(card->k, r->fault), bounded ? "" : ": ",
+            bounded ? "" : card_percent(percent, r->blame));
+  }
 }
 
 static void found(struct card *card, struct doc *d, const struct course *course, bool known)
@@ -80,10 +85,12 @@ static void found(struct card *card, struct doc *d, const struct course *course,
     doc_add(d, BLOCK_TEXT, "%s. %s", doc_capital(d, f->name), f->is);
     if (*f->comes_about) doc_add(d, BLOCK_TEXT, "How it comes about: %s", f->comes_about);
     if (card->c->mended[faults[i]])
-      doc_add(d, BLOCK_TEXT, "This was put right, but it was not what you brought it in for: that trouble stayed.");
+      doc_add(d, BLOCK_TEXT,
+              "This was put right, but it was not what you brought it in for: that trouble stayed.");
   }
   if (count == 0 && card->ending == CARD_OPEN) candidates(card, d);
-  else if (count == 0 && card->ending == CARD_MENDED) doc_add(d, BLOCK_TEXT, "What was wrong is not written down.");
+  else if (count == 0 && card->ending == CARD_MENDED)
+    doc_add(d, BLOCK_TEXT, "What was wrong is not written down.");
   if (known && count && course->causes[0] == faults[0]) shown_by(d, course);
   if (known) {
     struct block *b = doc_add(d, BLOCK_FIGURE, "How sure we became, step by step");
@@ -119,7 +126,8 @@ static void done(struct card *card, struct doc *d)
     if (card->ending == CARD_OPEN && a->disposition == DISPOSITION_REPAIR && a->ranking[0].fault >= 0) {
       const struct repair *r = &card->k->repairs[card->k->faults[a->ranking[0].fault].repair];
 
-      doc_add(d, BLOCK_BULLET, "Nothing has been repaired yet. To do: %s, about %.0f minutes.", r->name, r->minutes);
+      doc_add(d, BLOCK_BULLET, "Nothing has been repaired yet. To do: %s, about %.0f minutes.", r->name,
+              r->minutes);
     } else doc_add(d, BLOCK_BULLET, "No repair is written down.");
   }
   if (card->parts.count) doc_add(d, BLOCK_BULLET, "New parts: %s.", card_parts(card, d));
@@ -140,8 +148,10 @@ static void watch(struct card *card, struct doc *d)
   for (size_t i = 0; i < count; i++)
     if (*card->k->faults[faults[i]].shows)
       doc_add(d, BLOCK_BULLET, "This would show that it is back: %s", card->k->faults[faults[i]].shows);
-  doc_add(d, BLOCK_BULLET, "After the first hour of work: no drips of fuel or oil underneath, nothing loose.");
-  doc_add(d, BLOCK_BULLET, "Each time: the stop switch must stop it at once. If it does not, leave it standing.");
+  doc_add(d, BLOCK_BULLET,
+          "After the first hour of work: no drips of fuel or oil underneath, nothing loose.");
+  doc_add(d, BLOCK_BULLET,
+          "Each time: the stop switch must stop it at once. If it does not, leave it standing.");
   doc_add(d, BLOCK_BULLET, "If the trouble comes back, stop, and bring this card with the machine.");
   free(faults);
 }
@@ -162,8 +172,9 @@ void card_owner(struct card *card, struct doc *d)
   watch(card, d);
   doc_heading(d, 2, "How to store it");
   for (size_t i = 0; (line = card_storing(card, i)); i++) doc_add(d, BLOCK_BULLET, "%s", line);
-  doc_add(d, BLOCK_SMALL, "This is common practice. The maker's book for this machine goes before everything on this "
-                          "card.");
+  doc_add(d, BLOCK_SMALL,
+          "This is common practice. The maker's book for this machine goes before everything on this "
+          "card.");
   doc_heading(d, 2, "For your safety");
   for (size_t i = 0; i < count; i++) doc_caution(d, card->k, ids[i]);
   free(ids);

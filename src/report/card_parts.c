@@ -44,8 +44,9 @@ static void list_steps(struct card *card, struct doc *d, struct course *out)
     const struct evidence *e = &n->evidence[i];
 
     if (e->kind == EVIDENCE_COMPLAINT || e->kind == EVIDENCE_RESULT)
-      out->steps[out->step_count++] = (struct course_step){
-          e->kind == EVIDENCE_RESULT ? COURSE_RESULT : COURSE_COMPLAINT, step_words(card, d, e), e->subject, i + 1};
+      out->steps[out->step_count++] =
+          (struct course_step){e->kind == EVIDENCE_RESULT ? COURSE_RESULT : COURSE_COMPLAINT,
+                               step_words(card, d, e), e->subject, i + 1};
     else { /* these come last, and stand as one */
       out->steps[out->step_count++] =
           (struct course_step){COURSE_REST, "what follows from these together", -1, n->evidence_count};
@@ -58,7 +59,8 @@ static double highest(const struct course *c, const double *odds, size_t places,
 {
   double top = 0;
 
-  for (size_t i = 0; i < c->step_count; i++) top = fmax(top, card_chance_of(odds[c->steps[i].after * places + place]));
+  for (size_t i = 0; i < c->step_count; i++)
+    top = fmax(top, card_chance_of(odds[c->steps[i].after * places + place]));
   return top;
 }
 
@@ -102,7 +104,8 @@ bool card_course(struct card *card, struct doc *d, struct course *out)
   out->odds = arena_array(d->arena, out->step_count * COURSE_MOST, sizeof *out->odds);
   for (size_t s = 0; s < out->step_count; s++)
     for (size_t i = 0; i < out->cause_count; i++)
-      out->odds[s * out->cause_count + i] = odds[out->steps[s].after * n->count + place_of(n, out->causes[i])];
+      out->odds[s * out->cause_count + i] =
+          odds[out->steps[s].after * n->count + place_of(n, out->causes[i])];
   free(odds);
   return out->step_count > 1;
 }
@@ -130,10 +133,14 @@ const char *card_result(struct card *card, struct doc *d, const struct case_resu
 
 const char *card_hand_over(const struct card *card, int *rule)
 {
-  static const struct { const char *word, *name; } names[] = {
-      {"licensed-electrician", "a licensed electrician"}, {"licensed-gas-fitter", "a licensed gas fitter"},
-      {"engine-machinist", "an engine machinist"},        {"makers-workshop", "the maker's workshop"},
-      {"doctor-now", "a doctor, now"},                    {"scrap-decision", "the owner, who must say whether it is worth it"}};
+  static const struct {
+    const char *word, *name;
+  } names[] = {{"licensed-electrician", "a licensed electrician"},
+               {"licensed-gas-fitter", "a licensed gas fitter"},
+               {"engine-machinist", "an engine machinist"},
+               {"makers-workshop", "the maker's workshop"},
+               {"doctor-now", "a doctor, now"},
+               {"scrap-decision", "the owner, who must say whether it is worth it"}};
   const struct assessment *a = card->a;
 
   *rule = -1;
@@ -169,7 +176,8 @@ const char *card_parts(const struct card *card, struct doc *d)
 size_t card_refit(const struct card *card, int *order)
 {
   const struct knowledge *k = card->k;
-  int *off = mem_array(k->cover_count + 1, sizeof *off), *faults = mem_array(card->repair_count + 1, sizeof *faults);
+  int *off = mem_array(k->cover_count + 1, sizeof *off),
+      *faults = mem_array(card->repair_count + 1, sizeof *faults);
   size_t fault_count = card_faults(card, faults), count = 0;
   struct bench_case all = *card->c;
 

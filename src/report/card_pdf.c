@@ -27,7 +27,7 @@ struct sheet {
   HPDF_Page page, pages[MOST_PAGES];
   HPDF_Font fonts[FACES];
   size_t count;
-  float y;            /* of the top of what comes next */
+  float y;             /* of the top of what comes next */
   bool replaced, full; /* a letter was replaced; the card is longer than any card */
   HPDF_STATUS error;
 };
@@ -46,9 +46,10 @@ static void HPDF_STDCALL on_error(HPDF_STATUS error, HPDF_STATUS detail, void *u
  * of that code page (from memory). */
 static unsigned char byte_of(unsigned long c)
 {
-  static const unsigned short high[32] = {
-      0x20AC, 0, 0x201A, 0x0192, 0x201E, 0x2026, 0x2020, 0x2021, 0x02C6, 0x2030, 0x0160, 0x2039, 0x0152, 0, 0x017D, 0,
-      0, 0x2018, 0x2019, 0x201C, 0x201D, 0x2022, 0x2013, 0x2014, 0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0, 0x017E, 0x0178};
+  static const unsigned short high[32] = {0x20AC, 0,      0x201A, 0x0192, 0x201E, 0x2026, 0x2020, 0x2021,
+                                          0x02C6, 0x2030, 0x0160, 0x2039, 0x0152, 0,      0x017D, 0,
+                                          0,      0x2018, 0x2019, 0x201C, 0x201D, 0x2022, 0x2013, 0x2014,
+                                          0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0,      0x017E, 0x0178};
 
   if (c == 0x2212) return 0x96; /* the minus sign looks like an en dash */
   if ((c >= 0x20 && c < 0x7F) || (c >= 0xA0 && c <= 0xFF) || c == '\n') return (unsigned char)c;
@@ -98,7 +99,8 @@ static void set_ink(struct sheet *s, enum ink ink, bool fill)
   else HPDF_Page_SetRGBStroke(s->page, (float)rgb[0] / 255, (float)rgb[1] / 255, (float)rgb[2] / 255);
 }
 
-static void show(struct sheet *s, float x, float y, float size, enum face face, enum ink ink, const char *bytes)
+static void show(struct sheet *s, float x, float y, float size, enum face face, enum ink ink,
+                 const char *bytes)
 {
   set_ink(s, ink, true);
   HPDF_Page_BeginText(s->page);
@@ -131,7 +133,12 @@ static size_t line_of(struct sheet *s, const char *bytes, float w, float size, e
   return i < len ? i : len;
 }
 
-struct style { float x, w, size; enum face face; enum ink ink; bool right; };
+struct style {
+  float x, w, size;
+  enum face face;
+  enum ink ink;
+  bool right;
+};
 
 /* Words from the top y down; returns how tall they are. draw false: only measures. paged:
  * goes on to the next page where one ends, and moves s->y. */
@@ -170,7 +177,8 @@ static struct style style_of(float indent, float size, enum face face, enum ink 
   return (struct style){SIDE + indent, WIDE - 2 * SIDE - indent, size, face, ink, false};
 }
 
-static void paragraph(struct sheet *s, float indent, float size, enum face face, enum ink ink, const char *text)
+static void paragraph(struct sheet *s, float indent, float size, enum face face, enum ink ink,
+                      const char *text)
 {
   struct style how = style_of(indent, size, face, ink);
 
@@ -189,7 +197,10 @@ static void rule(struct sheet *s, float x1, float y1, float x2, float y2, float 
 
 /* ---- drawings ------------------------------------------------------------------------- */
 
-struct place { struct sheet *s; float x, y, scale; };
+struct place {
+  struct sheet *s;
+  float x, y, scale;
+};
 
 static float at_x(const struct place *p, double x) { return p->x + p->scale * (float)x; }
 static float at_y(const struct place *p, double y) { return p->y - p->scale * (float)y; }
@@ -218,7 +229,8 @@ static void pen(const struct place *p, const struct mark *m)
   dash_length lengths[DRAWING_DASH_PARTS];
   HPDF_UINT count = 0;
 
-  for (; dash[count] > 0; count++) lengths[count] = (dash_length)fmax(1, floor(dash[count] * (double)p->scale + 0.5));
+  for (; dash[count] > 0; count++)
+    lengths[count] = (dash_length)fmax(1, floor(dash[count] * (double)p->scale + 0.5));
   HPDF_Page_SetDash(p->s->page, count ? lengths : NULL, count, 0);
   HPDF_Page_SetLineWidth(p->s->page, p->scale * (float)m->width);
   if (m->ink != INK_NONE) set_ink(p->s, m->ink, false);
@@ -246,7 +258,8 @@ static void draw_mark(const struct place *p, const struct mark *m)
   }
   pen(p, m);
   if (m->kind == MARK_BOX) round_box(p, m);
-  else if (m->kind == MARK_CIRCLE) HPDF_Page_Circle(page, at_x(p, m->x), at_y(p, m->y), p->scale * (float)m->w);
+  else if (m->kind == MARK_CIRCLE)
+    HPDF_Page_Circle(page, at_x(p, m->x), at_y(p, m->y), p->scale * (float)m->w);
   else
     for (size_t i = 0; i < m->count; i++) {
       float x = at_x(p, m->points[i].x), y = at_y(p, m->points[i].y);
@@ -303,7 +316,8 @@ static void heading(struct sheet *s, const struct block *b, const struct block *
   }
   paragraph(s, 0, sizes[b->level], BOLD, INK_BLACK, b->text);
   if (b->level < 3) {
-    rule(s, SIDE, s->y - 1, WIDE - SIDE, s->y - 1, b->level == 1 ? 2 : 0.5f, b->level == 1 ? INK_BLACK : INK_SOFT);
+    rule(s, SIDE, s->y - 1, WIDE - SIDE, s->y - 1, b->level == 1 ? 2 : 0.5f,
+         b->level == 1 ? INK_BLACK : INK_SOFT);
     s->y -= b->level == 1 ? 12 : 6;
   } else s->y -= 2;
   free(bytes);
@@ -397,7 +411,8 @@ static void facts(struct sheet *s, const struct doc_table *t)
 
   for (size_t r = 0; r < t->rows; r++) { /* two beside each other */
     float indent = r % 2 ? half : 0;
-    struct style name = style_of(indent, SIZE, PLAIN, INK_SOFT), what = style_of(indent + 64, SIZE, PLAIN, INK_BLACK);
+    struct style name = style_of(indent, SIZE, PLAIN, INK_SOFT),
+                 what = style_of(indent + 64, SIZE, PLAIN, INK_BLACK);
 
     what.w = half - 76;
     if (r % 2 == 0) {
@@ -514,7 +529,8 @@ static void draw_all(struct sheet *s, const struct doc *d)
   }
   if (s->replaced)
     paragraph(s, 0, SMALL, PLAIN, INK_BLACK,
-              "Some letters are not among those of this PDF (Windows code page 1252) and stand as ?. The same card as "
+              "Some letters are not among those of this PDF (Windows code page 1252) and stand as ?. The "
+              "same card as "
               "HTML shows them all.");
   if (!s->error) footers(s, d->items[0].text);
 }
@@ -544,10 +560,12 @@ int card_pdf(const struct doc *d, struct buf *out, struct err *e)
   if (s->pdf) draw_all(s, d);
   if (s->pdf && !s->error) take(s, out);
   if (!s->pdf || s->error)
-    status = err_set(e, EX_SOFTWARE, NULL, 0, "the PDF library failed (%lx); take --format html and print that.",
+    status = err_set(e, EX_SOFTWARE, NULL, 0,
+                     "the PDF library failed (%lx); take --format html and print that.",
                      (unsigned long)s->error);
   else if (s->full)
-    status = err_set(e, EX_DATAERR, NULL, 0, "the card is longer than %d pages; take --format html.", MOST_PAGES);
+    status =
+        err_set(e, EX_DATAERR, NULL, 0, "the card is longer than %d pages; take --format html.", MOST_PAGES);
   if (s->pdf) HPDF_Free(s->pdf);
   free(s);
   return status;

@@ -49,7 +49,8 @@ static void row(struct buf *out, const struct doc_table *t, const char *const *c
 
       memcpy(piece, at[i], len);
       pad = text_columns(piece) < (size_t)t->shares[i] ? (size_t)t->shares[i] - text_columns(piece) : 0;
-      buf_addf(&line, "%s%*s%s%*s", i ? " " : "", t->right[i] ? (int)pad : 0, "", piece, t->right[i] ? 0 : (int)pad, "");
+      buf_addf(&line, "%s%*s%s%*s", i ? " " : "", t->right[i] ? (int)pad : 0, "", piece,
+               t->right[i] ? 0 : (int)pad, "");
       at[i] += len;
       at[i] += *at[i] == '\n';
       more = more || *at[i];
@@ -175,7 +176,8 @@ static void escape(struct buf *out, const char *text)
   for (const char *p = text; *p; p++) {
     size_t digits = strspn(p, "0123456789");
 
-    if (begin && digits && (p[digits] == '.' || p[digits] == ')') && (!p[digits + 1] || p[digits + 1] == ' ')) {
+    if (begin && digits && (p[digits] == '.' || p[digits] == ')') &&
+        (!p[digits + 1] || p[digits + 1] == ' ')) {
       buf_addn(out, p, digits);
       buf_addf(out, "\\%c", p[digits]);
       p += digits;

@@ -7,11 +7,11 @@
 /* Widths of the letters from space to ~ in Helvetica, thousandths of the size (the standard
  * metrics of that face, from memory); the faces named in the SVG have the same. */
 static const short widths[95] = {
-    278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278, 556, 556, 556, 556, 556, 556, 556,
-    556, 556, 556, 278, 278, 584, 584, 584, 556, 1015, 667, 667, 722, 722, 667, 611, 778, 722, 278, 500, 667, 556, 833,
-    722, 778, 667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 278, 278, 278, 469, 556, 333, 556, 556, 500, 556,
-    556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556, 556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334,
-    260, 334, 584};
+    278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333,  278, 278, 556, 556, 556,
+    556, 556, 556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556, 1015, 667, 667, 722, 722, 667,
+    611, 778, 722, 278, 500, 667, 556, 833, 722, 778, 667, 778, 722, 667,  611, 722, 667, 944, 667,
+    667, 611, 278, 278, 278, 469, 556, 333, 556, 556, 500, 556, 556, 278,  556, 556, 222, 222, 500,
+    222, 833, 556, 556, 556, 556, 333, 500, 278, 556, 500, 722, 500, 500,  500, 334, 260, 334, 584};
 static const double bold_width = 1.09; /* of the plain letters: a little more than it takes */
 
 struct drawing *drawing_begin(struct arena *arena, const char *id, double width)
@@ -43,30 +43,53 @@ static struct point *copy_points(struct drawing *d, const struct point *points, 
   return copy;
 }
 
-void drawing_line(struct drawing *d, const struct point *points, size_t count, enum ink ink, double width, int dash)
+void drawing_line(struct drawing *d, const struct point *points, size_t count, enum ink ink, double width,
+                  int dash)
 {
-  add(d, (struct mark){.kind = MARK_LINE, .points = copy_points(d, points, count), .count = count, .ink = ink,
-                       .width = width, .dash = dash});
+  add(d, (struct mark){.kind = MARK_LINE,
+                       .points = copy_points(d, points, count),
+                       .count = count,
+                       .ink = ink,
+                       .width = width,
+                       .dash = dash});
 }
 
-void drawing_box(struct drawing *d, double x, double y, double w, double h, double round, enum ink ink, enum ink fill,
-                 double width, int dash)
+void drawing_box(struct drawing *d, double x, double y, double w, double h, double round, enum ink ink,
+                 enum ink fill, double width, int dash)
 {
-  add(d, (struct mark){.kind = MARK_BOX, .x = x, .y = y, .w = w, .h = h, .round = round, .ink = ink, .fill = fill,
-                       .width = width, .dash = dash});
+  add(d, (struct mark){.kind = MARK_BOX,
+                       .x = x,
+                       .y = y,
+                       .w = w,
+                       .h = h,
+                       .round = round,
+                       .ink = ink,
+                       .fill = fill,
+                       .width = width,
+                       .dash = dash});
 }
 
-void drawing_text(struct drawing *d, double x, double y, double size, enum align align, bool bold, enum ink ink,
-                  const char *text)
+void drawing_text(struct drawing *d, double x, double y, double size, enum align align, bool bold,
+                  enum ink ink, const char *text)
 {
-  add(d, (struct mark){.kind = MARK_TEXT, .x = x, .y = y, .size = size, .align = align, .bold = bold, .ink = ink,
+  add(d, (struct mark){.kind = MARK_TEXT,
+                       .x = x,
+                       .y = y,
+                       .size = size,
+                       .align = align,
+                       .bold = bold,
+                       .ink = ink,
                        .text = arena_text(d->arena, text, strlen(text))});
 }
 
 static void polygon(struct drawing *d, const struct point *points, size_t count, enum ink ink)
 {
-  add(d, (struct mark){.kind = MARK_POLYGON, .points = copy_points(d, points, count), .count = count, .ink = INK_PAPER,
-                       .fill = ink, .width = 0.8});
+  add(d, (struct mark){.kind = MARK_POLYGON,
+                       .points = copy_points(d, points, count),
+                       .count = count,
+                       .ink = INK_PAPER,
+                       .fill = ink,
+                       .width = 0.8});
 }
 
 void drawing_arrow(struct drawing *d, double x, double y, double size, bool down, enum ink ink)
@@ -83,13 +106,16 @@ void drawing_marker(struct drawing *d, double x, double y, double size, int seri
   struct point square[] = {{x - s, y - s}, {x + s, y - s}, {x + s, y + s}, {x - s, y + s}};
   struct point triangle[] = {{x, y - 1.3 * s}, {x + 1.2 * s, y + s}, {x - 1.2 * s, y + s}};
   struct point diamond[] = {{x, y - 1.4 * s}, {x + 1.4 * s, y}, {x, y + 1.4 * s}, {x - 1.4 * s, y}};
-  struct point cross[] = {{x - t, y - s}, {x + t, y - s}, {x + t, y - t}, {x + s, y - t}, {x + s, y + t}, {x + t, y + t},
-                          {x + t, y + s}, {x - t, y + s}, {x - t, y + t}, {x - s, y + t}, {x - s, y - t}, {x - t, y - t}};
+  struct point cross[] = {{x - t, y - s}, {x + t, y - s}, {x + t, y - t}, {x + s, y - t},
+                          {x + s, y + t}, {x + t, y + t}, {x + t, y + s}, {x - t, y + s},
+                          {x - t, y + t}, {x - s, y + t}, {x - s, y - t}, {x - t, y - t}};
   enum ink ink = (enum ink)(INK_SERIES + series);
 
   switch (series % DRAWING_SERIES) {
   case 0:
-    add(d, (struct mark){.kind = MARK_CIRCLE, .x = x, .y = y, .w = 1.1 * s, .ink = INK_PAPER, .fill = ink, .width = 0.8});
+    add(d,
+        (struct mark){
+            .kind = MARK_CIRCLE, .x = x, .y = y, .w = 1.1 * s, .ink = INK_PAPER, .fill = ink, .width = 0.8});
     break;
   case 1: polygon(d, square, 4, ink); break;
   case 2: polygon(d, triangle, 3, ink); break;
@@ -132,8 +158,8 @@ static size_t fitting(const char *text, double w, double size, bool bold)
   return best ? best : any;
 }
 
-size_t drawing_words(struct drawing *d, double x, double y, double w, double size, enum align align, bool bold,
-                     enum ink ink, const char *text)
+size_t drawing_words(struct drawing *d, double x, double y, double w, double size, enum align align,
+                     bool bold, enum ink ink, const char *text)
 {
   size_t lines = 0;
 
@@ -163,9 +189,9 @@ const double *drawing_dash(int dash)
 
 void drawing_rgb(enum ink ink, unsigned char rgb[3])
 {
-  static const unsigned char inks[][3] = {
-      {0, 0, 0},          {26, 26, 26},  {85, 85, 85},   {190, 190, 190}, {240, 240, 236}, {255, 255, 255},
-      {11, 72, 134}, {150, 56, 0}, {32, 94, 50}, {107, 27, 122}, {70, 70, 70}};
+  static const unsigned char inks[][3] = {{0, 0, 0},       {26, 26, 26},    {85, 85, 85},  {190, 190, 190},
+                                          {240, 240, 236}, {255, 255, 255}, {11, 72, 134}, {150, 56, 0},
+                                          {32, 94, 50},    {107, 27, 122},  {70, 70, 70}};
 
   memcpy(rgb, inks[ink], 3);
 }
@@ -216,13 +242,14 @@ static void svg_mark(struct buf *out, const struct mark *m)
   case MARK_LINE:
   case MARK_POLYGON:
     buf_addf(out, "<%s points=\"", m->kind == MARK_LINE ? "polyline" : "polygon");
-    for (size_t i = 0; i < m->count; i++) buf_addf(out, "%s%.1f,%.1f", i ? " " : "", m->points[i].x, m->points[i].y);
+    for (size_t i = 0; i < m->count; i++)
+      buf_addf(out, "%s%.1f,%.1f", i ? " " : "", m->points[i].x, m->points[i].y);
     buf_add(out, "\" stroke-linejoin=\"round\"");
     stroke(out, m);
     break;
   case MARK_BOX:
-    buf_addf(out, "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"%.1f\"", m->x, m->y, m->w, m->h,
-             m->round);
+    buf_addf(out, "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"%.1f\"", m->x, m->y, m->w,
+             m->h, m->round);
     stroke(out, m);
     break;
   case MARK_CIRCLE:
@@ -244,7 +271,8 @@ void drawing_svg(const struct drawing *d, struct buf *out)
 {
   buf_addf(out,
            "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" "
-           "aria-labelledby=\"%s-title %s-desc\" font-family=\"Helvetica, Arial, 'Liberation Sans', sans-serif\">\n",
+           "aria-labelledby=\"%s-title %s-desc\" font-family=\"Helvetica, Arial, 'Liberation Sans', "
+           "sans-serif\">\n",
            d->width, d->height, d->id, d->id);
   buf_addf(out, "<title id=\"%s-title\">", d->id);
   drawing_escape(out, d->title);

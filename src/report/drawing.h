@@ -48,20 +48,22 @@ struct drawing {
 struct drawing *drawing_begin(struct arena *arena, const char *id, double width);
 void drawing_free(struct drawing *d);
 
-void drawing_line(struct drawing *d, const struct point *points, size_t count, enum ink ink, double width, int dash);
-void drawing_box(struct drawing *d, double x, double y, double w, double h, double round, enum ink ink, enum ink fill,
-                 double width, int dash);
-void drawing_text(struct drawing *d, double x, double y, double size, enum align align, bool bold, enum ink ink,
-                  const char *text);
-void drawing_arrow(struct drawing *d, double x, double y, double size, bool down, enum ink ink); /* tip at x, y */
+void drawing_line(struct drawing *d, const struct point *points, size_t count, enum ink ink,
+                  double width, int dash);
+void drawing_box(struct drawing *d, double x, double y, double w, double h, double round, enum ink ink,
+                 enum ink fill, double width, int dash);
+void drawing_text(struct drawing *d, double x, double y, double size, enum align align, bool bold,
+                  enum ink ink, const char *text);
+/* Its tip is at x, y. */
+void drawing_arrow(struct drawing *d, double x, double y, double size, bool down, enum ink ink);
 
 /* The marker of a series (circle, square, triangle, diamond, cross): filled with its ink. */
 void drawing_marker(struct drawing *d, double x, double y, double size, int series);
 
 /* text wrapped into lines of at most w units, the first baseline at y; returns how many
  * lines. d NULL only counts. */
-size_t drawing_words(struct drawing *d, double x, double y, double w, double size, enum align align, bool bold,
-                     enum ink ink, const char *text);
+size_t drawing_words(struct drawing *d, double x, double y, double w, double size, enum align align,
+                     bool bold, enum ink ink, const char *text);
 double drawing_text_width(const char *text, double size, bool bold);
 
 /* Lengths of dashes and gaps, ended by 0. */

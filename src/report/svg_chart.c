@@ -5,7 +5,8 @@
 #include <stdio.h>
 #include <string.h>
 
-static const double WIDE = 680, LEFT = 46, RIGHT = 470, TOP = 34, BOTTOM = 220, LABEL = 484, LETTERS = 12, KEY = 11;
+static const double WIDE = 680, LEFT = 46, RIGHT = 470, TOP = 34, BOTTOM = 220, LABEL = 484, LETTERS = 12,
+                    KEY = 11;
 static const double LINE = 1.2; /* from baseline to baseline, of the size of the letters */
 
 static double chance(const struct course *c, size_t step, size_t cause)
@@ -80,8 +81,10 @@ static void labels(struct drawing *d, struct doc *doc, const struct course *c)
     size_t at = i;
 
     texts[i] = tied(doc_format(doc, "%s, %s", c->names[i], card_percent(percent, chance(c, last, i))), doc);
-    tall[i] = (double)drawing_words(NULL, 0, 0, WIDE - LABEL - 24, LETTERS, ALIGN_LEFT, i == 0, INK_BLACK, texts[i]) *
-                  LETTERS * LINE + 5;
+    tall[i] = (double)drawing_words(NULL, 0, 0, WIDE - LABEL - 24, LETTERS, ALIGN_LEFT, i == 0, INK_BLACK,
+                                    texts[i]) *
+                  LETTERS * LINE +
+              5;
     y[i] = chance_y(chance(c, last, i)) - tall[i] / 2;
     for (; at > 0 && y[order[at - 1]] > y[i]; at--) order[at] = order[at - 1];
     order[at] = i;
@@ -113,11 +116,14 @@ static double key(struct drawing *d, struct doc *doc, const struct course *c, do
 
   for (size_t s = 0; s < c->step_count; s++) {
     double x = s < half ? 4 : column + 4;
-    const char *what = doc_format(doc, "%s%s", c->steps[s].kind == COURSE_COMPLAINT ? "complaint: " : "", c->steps[s].what);
+    const char *what =
+        doc_format(doc, "%s%s", c->steps[s].kind == COURSE_COMPLAINT ? "complaint: " : "", c->steps[s].what);
 
     if (s == half) y = from;
     drawing_text(d, x + 16, y, KEY, ALIGN_RIGHT, true, INK_BLACK, doc_format(doc, "%zu", s));
-    y += (double)drawing_words(d, x + 24, y, column - 34, KEY, ALIGN_LEFT, false, INK_BLACK, what) * KEY * LINE + 2.5;
+    y += (double)drawing_words(d, x + 24, y, column - 34, KEY, ALIGN_LEFT, false, INK_BLACK, what) * KEY *
+             LINE +
+         2.5;
     lowest = fmax(lowest, y);
   }
   return lowest;
@@ -129,7 +135,8 @@ static const char *described(struct doc *doc, const struct course *c)
   const char *text;
   char first[16], last[16];
 
-  buf_addf(&b, "Line chart of the chance of each leading cause over %zu steps of the job. ", c->step_count - 1);
+  buf_addf(&b, "Line chart of the chance of each leading cause over %zu steps of the job. ",
+           c->step_count - 1);
   for (size_t i = 0; i < c->cause_count; i++)
     buf_addf(&b, "%s: %s to begin with, %s at the end. ", c->names[i], card_percent(first, chance(c, 0, i)),
              card_percent(last, chance(c, c->step_count - 1, i)));

@@ -9,7 +9,11 @@ enum { FEW_ROWS = 14 };
 static const double next_to_nothing = 0.95; /* decibans: less than a quarter more or less likely */
 
 /* One row: a step, or several in turn that weigh next to nothing. */
-struct row { size_t first, last; const char *what; enum course_kind kind; };
+struct row {
+  size_t first, last;
+  const char *what;
+  enum course_kind kind;
+};
 struct path {
   struct drawing *d;
   struct doc *doc;
@@ -21,7 +25,10 @@ struct path {
 
 static double rail_wide(const struct path *p) { return fmin(150, (WIDE - RAILS) / (double)p->causes); }
 
-static double rail_x(const struct path *p, size_t cause) { return RAILS + rail_wide(p) * ((double)cause + 0.5); }
+static double rail_x(const struct path *p, size_t cause)
+{
+  return RAILS + rail_wide(p) * ((double)cause + 0.5);
+}
 
 static double weight(const struct path *p, const struct row *r, size_t cause)
 {
@@ -93,13 +100,15 @@ static void evidence_box(const struct path *p, const struct row *r, double y, do
 
   drawing_box(p->d, BOX, y, BOX_WIDE, tall, complaint ? 11 : 2, INK_BLACK, plain ? INK_PAPER : INK_WASH,
               complaint ? 1.8 : 1, plain ? 2 : 0);
-  drawing_words(p->d, BOX + 10, y + LETTERS + 4.5, BOX_WIDE - 20, LETTERS, ALIGN_LEFT, complaint, INK_BLACK, row_text(p, r));
+  drawing_words(p->d, BOX + 10, y + LETTERS + 4.5, BOX_WIDE - 20, LETTERS, ALIGN_LEFT, complaint, INK_BLACK,
+                row_text(p, r));
 }
 
 static double box_tall(const struct path *p, const struct row *r)
 {
   bool complaint = r->kind == COURSE_COMPLAINT;
-  size_t lines = drawing_words(NULL, 0, 0, BOX_WIDE - 20, LETTERS, ALIGN_LEFT, complaint, INK_BLACK, row_text(p, r));
+  size_t lines =
+      drawing_words(NULL, 0, 0, BOX_WIDE - 20, LETTERS, ALIGN_LEFT, complaint, INK_BLACK, row_text(p, r));
 
   return (double)lines * LETTERS * LINE + 10;
 }
@@ -112,9 +121,11 @@ static double steps(const struct path *p, double top)
   for (size_t n = 0; n < p->row_count; n++) {
     double tall = box_tall(p, &p->rows[n]), middle = y + tall / 2;
 
-    drawing_line(p->d, (struct point[]){{BOX + BOX_WIDE, middle}, {rail_x(p, p->causes - 1), middle}}, 2, INK_FAINT, 1, 0);
+    drawing_line(p->d, (struct point[]){{BOX + BOX_WIDE, middle}, {rail_x(p, p->causes - 1), middle}}, 2,
+                 INK_FAINT, 1, 0);
     if (n + 1 < p->row_count) {
-      drawing_line(p->d, (struct point[]){{spine, y + tall}, {spine, y + tall + GAP - 3}}, 2, INK_BLACK, 1.2, 0);
+      drawing_line(p->d, (struct point[]){{spine, y + tall}, {spine, y + tall + GAP - 3}}, 2, INK_BLACK, 1.2,
+                   0);
       drawing_arrow(p->d, spine, y + tall + GAP, 7, true, INK_BLACK);
     }
     evidence_box(p, &p->rows[n], y, tall);
@@ -130,8 +141,10 @@ static double heads(const struct path *p, bool draw, double y)
   double tallest = 0;
 
   for (size_t i = 0; i < p->causes; i++)
-    tallest = fmax(tallest, (double)drawing_words(draw ? p->d : NULL, rail_x(p, i), y + LETTERS, rail_wide(p) - 12, LETTERS,
-                                                  ALIGN_MIDDLE, i == 0, INK_BLACK, p->c->names[i]) * LETTERS * LINE);
+    tallest =
+        fmax(tallest, (double)drawing_words(draw ? p->d : NULL, rail_x(p, i), y + LETTERS, rail_wide(p) - 12,
+                                            LETTERS, ALIGN_MIDDLE, i == 0, INK_BLACK, p->c->names[i]) *
+                          LETTERS * LINE);
   return tallest;
 }
 
@@ -141,7 +154,8 @@ static void ends(const struct path *p, double y)
   char percent[16];
 
   drawing_words(p->d, BOX + BOX_WIDE, y + 19, BOX_WIDE, LETTERS, ALIGN_RIGHT, true, INK_BLACK, "in all");
-  drawing_words(p->d, BOX + BOX_WIDE, y + 35, BOX_WIDE, LETTERS, ALIGN_RIGHT, true, INK_BLACK, "chance that it is there");
+  drawing_words(p->d, BOX + BOX_WIDE, y + 35, BOX_WIDE, LETTERS, ALIGN_RIGHT, true, INK_BLACK,
+                "chance that it is there");
   for (size_t i = 0; i < p->causes; i++) {
     double odds = p->c->odds[last * p->c->cause_count + i], w = rail_wide(p) - 12;
 
@@ -163,7 +177,8 @@ static void legend(const struct path *p, double y)
   drawing_text(p->d, BOX + 192, y + 4, LETTERS, ALIGN_LEFT, false, INK_BLACK, "speaks against it");
   bubble(p, BOX + 312, y, 0, false);
   drawing_text(p->d, BOX + 322, y + 4, LETTERS, ALIGN_LEFT, false, INK_BLACK, "next to nothing");
-  drawing_text(p->d, WIDE - 4, y + 4, LETTERS, ALIGN_RIGHT, false, INK_SOFT, "decibans: +10 is ten times the odds");
+  drawing_text(p->d, WIDE - 4, y + 4, LETTERS, ALIGN_RIGHT, false, INK_SOFT,
+               "decibans: +10 is ten times the odds");
 }
 
 static const char *described(const struct path *p)
@@ -178,9 +193,10 @@ static const char *described(const struct path *p)
 
     for (size_t n = 1; n < p->row_count; n++)
       if (!most || weight(p, &p->rows[n], i) > weight(p, &p->rows[most], i)) most = n;
-    buf_addf(&b, " %s: %s in all, most of it from step %zu, %s.", p->c->names[i],
-             card_percent(percent, card_chance_of(p->c->odds[(p->c->step_count - 1) * p->c->cause_count + i])),
-             p->rows[most].first, p->rows[most].what);
+    buf_addf(
+        &b, " %s: %s in all, most of it from step %zu, %s.", p->c->names[i],
+        card_percent(percent, card_chance_of(p->c->odds[(p->c->step_count - 1) * p->c->cause_count + i])),
+        p->rows[most].first, p->rows[most].what);
   }
   buf_add(&b, " The tables of weights say all of it in words.");
   text = doc_format(p->doc, "%s", buf_text(&b));
@@ -190,8 +206,12 @@ static const char *described(const struct path *p)
 
 struct drawing *card_path(struct doc *doc, const struct course *c)
 {
-  struct path p = {drawing_begin(doc->arena, "path", WIDE), doc, c,
-                   c->cause_count < PATH_MOST_CAUSES ? c->cause_count : PATH_MOST_CAUSES, NULL, 0};
+  struct path p = {drawing_begin(doc->arena, "path", WIDE),
+                   doc,
+                   c,
+                   c->cause_count < PATH_MOST_CAUSES ? c->cause_count : PATH_MOST_CAUSES,
+                   NULL,
+                   0};
   double top = heads(&p, false, 0) + 12, bottom = top;
 
   list_rows(&p);
@@ -200,7 +220,8 @@ struct drawing *card_path(struct doc *doc, const struct course *c)
   p.d->desc = described(&p);
   for (size_t n = 0; n < p.row_count; n++) bottom += box_tall(&p, &p.rows[n]) + GAP;
   for (size_t i = 0; i < p.causes; i++)
-    drawing_line(p.d, (struct point[]){{rail_x(&p, i), top - 2}, {rail_x(&p, i), bottom + 2}}, 2, INK_BLACK, i ? 1 : 2.4, 0);
+    drawing_line(p.d, (struct point[]){{rail_x(&p, i), top - 2}, {rail_x(&p, i), bottom + 2}}, 2, INK_BLACK,
+                 i ? 1 : 2.4, 0);
   heads(&p, true, 0);
   bottom = steps(&p, top + 4);
   ends(&p, bottom + 8);

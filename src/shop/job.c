@@ -81,7 +81,8 @@ static size_t features(const struct knowledge *k, const struct json *list, int *
 {
   size_t count = 0;
 
-  for (const struct json *i = list && json_kind(list) == JSON_LIST ? json_first(list) : NULL; i; i = json_next(i)) {
+  for (const struct json *i = list && json_kind(list) == JSON_LIST ? json_first(list) : NULL; i;
+       i = json_next(i)) {
     int at = find(k, ENTRY_FEATURE, i);
 
     if (at >= 0 && count < k->feature_count) out[count++] = at;
@@ -93,10 +94,13 @@ static bool take_machine(struct replay *r, const struct json *b)
 {
   const struct knowledge *k = r->k;
   int at = find(k, ENTRY_CLASS, json_member(b, "class"));
-  int *has = mem_array(k->feature_count + 1, sizeof *has), *lacks = mem_array(k->feature_count + 1, sizeof *lacks);
-  size_t has_count = features(k, json_member(b, "has"), has), lacks_count = features(k, json_member(b, "lacks"), lacks);
-  bool good = (at >= 0 || !json_member(b, "class")) &&
-              case_set_machine(&r->job->bench_case, k, at, has, has_count, lacks, lacks_count, &(struct err){0}) == 0;
+  int *has = mem_array(k->feature_count + 1, sizeof *has),
+      *lacks = mem_array(k->feature_count + 1, sizeof *lacks);
+  size_t has_count = features(k, json_member(b, "has"), has),
+         lacks_count = features(k, json_member(b, "lacks"), lacks);
+  bool good =
+      (at >= 0 || !json_member(b, "class")) &&
+      case_set_machine(&r->job->bench_case, k, at, has, has_count, lacks, lacks_count, &(struct err){0}) == 0;
 
   free(has);
   free(lacks);
@@ -134,7 +138,8 @@ static bool take_result(struct replay *r, const struct json *b)
 
   if (at < 0) return false;
   if (reading && !reading_of(r->k, at, json_text(reading), &result)) return false;
-  if (!reading && words_result(r->k, at, json_text(json_member(b, "result")), &result, &(struct err){0}) != 0) return false;
+  if (!reading && words_result(r->k, at, json_text(json_member(b, "result")), &result, &(struct err){0}) != 0)
+    return false;
   if (sure && json_number(sure) >= 0 && json_number(sure) <= 1) result.sure *= json_number(sure);
   case_set_result(&r->job->bench_case, result);
   r->job->proof = PROOF_NONE;
@@ -186,7 +191,8 @@ static bool drop_repair(struct job *j, int fault)
 
 static bool take_took_back(struct replay *r, const struct json *b)
 {
-  int check = find(r->k, ENTRY_CHECK, json_member(b, "check")), fault = find(r->k, ENTRY_FAULT, json_member(b, "repair"));
+  int check = find(r->k, ENTRY_CHECK, json_member(b, "check")),
+      fault = find(r->k, ENTRY_FAULT, json_member(b, "repair"));
   int complaint = find(r->k, ENTRY_COMPLAINT, json_member(b, "complaint"));
 
   if (check >= 0) case_drop_result(&r->job->bench_case, check);
@@ -214,7 +220,8 @@ static bool take_advice(struct replay *r, const struct json *b)
   snprintf(a->disposition, sizeof a->disposition, "%s", json_text(json_member(b, "do")));
   a->next = find(r->k, ENTRY_CHECK, json_member(b, "next"));
   a->count = 0;
-  for (const struct json *c = causes ? json_first(causes) : NULL; c && a->count < JOB_MOST_CAUSES; c = json_next(c))
+  for (const struct json *c = causes ? json_first(causes) : NULL; c && a->count < JOB_MOST_CAUSES;
+       c = json_next(c))
     a->causes[a->count++] = (struct job_cause){find(r->k, ENTRY_FAULT, json_member(c, "fault")),
                                                json_number(json_member(c, "chance"))};
   return true;
@@ -283,12 +290,24 @@ static bool take_reopened(struct replay *r, const struct json *b)
   return true;
 }
 
-static const struct { const char *kind; bool (*take)(struct replay *, const struct json *); } kinds[] = {
-    {"result", take_result},     {"advice", take_advice},   {"off", take_off},       {"on", take_on},
-    {"took-back", take_took_back}, {"machine", take_machine}, {"words", take_words},   {"complaint", take_complaint},
-    {"repair", take_repair},     {"proof", take_proof},     {"note", take_note},     {"part", take_part},
-    {"minutes", take_minutes},   {"closed", take_closed},   {"reopened", take_reopened}, {"owner", take_owner},
-    {"spec", take_spec}};
+static const struct { const char *kind; bool (*take)(struct replay *, const struct json *);
+} kinds[] = {{"result", take_result},
+             {"advice", take_advice},
+             {"off", take_off},
+             {"on", take_on},
+             {"took-back", take_took_back},
+             {"machine", take_machine},
+             {"words", take_words},
+             {"complaint", take_complaint},
+             {"repair", take_repair},
+             {"proof", take_proof},
+             {"note", take_note},
+             {"part", take_part},
+             {"minutes", take_minutes},
+             {"closed", take_closed},
+             {"reopened", take_reopened},
+             {"owner", take_owner},
+             {"spec", take_spec}};
 
 static bool take(struct replay *r, const struct store_entry *x)
 {

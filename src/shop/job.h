@@ -76,7 +76,8 @@ void job_say_text(struct job_news *n, const char *kind, const char *text); /* ow
 void job_say_fault(struct job_news *n, const char *kind, const struct knowledge *k, int fault); /* repair */
 void job_say_proof(struct job_news *n, const struct knowledge *k, int fault, bool passed);
 void job_say_minutes(struct job_news *n, double minutes);
-void job_say_closed(struct job_news *n, const struct knowledge *k, const char *ending, const int *confirmed, size_t count);
+void job_say_closed(struct job_news *n, const struct knowledge *k, const char *ending, const int *confirmed,
+                    size_t count);
 void job_say_reopened(struct job_news *n, const char *why);
 
 void job_say_advice(struct job_news *n, const struct knowledge *k, const struct job_advice *a);

@@ -51,7 +51,8 @@ void job_say_minutes(struct job_news *n, double minutes)
   job_say(n, "minutes", b);
 }
 
-void job_say_closed(struct job_news *n, const struct knowledge *k, const char *ending, const int *confirmed, size_t count)
+void job_say_closed(struct job_news *n, const struct knowledge *k, const char *ending, const int *confirmed,
+                    size_t count)
 {
   struct json *b = json_object(), *list = json_list();
 
@@ -170,7 +171,8 @@ static void say_cards(struct job_news *n, const struct knowledge *k, const struc
     bool known = false;
 
     for (size_t m = 0; m < before->card_count; m++)
-      known = known || (before->cards[m].check == c->check && before->cards[m].low == c->low && before->cards[m].high == c->high);
+      known = known || (before->cards[m].check == c->check && before->cards[m].low == c->low &&
+                        before->cards[m].high == c->high);
     if (!known) {
       struct json *b = json_object();
 
@@ -184,7 +186,8 @@ static void say_cards(struct job_news *n, const struct knowledge *k, const struc
 
 void job_told(const struct knowledge *k, const struct bench_case *now, signed char *told)
 {
-  int *has = mem_array(k->feature_count + 1, sizeof *has), *lacks = mem_array(k->feature_count + 1, sizeof *lacks);
+  int *has = mem_array(k->feature_count + 1, sizeof *has),
+      *lacks = mem_array(k->feature_count + 1, sizeof *lacks);
   bool more = true;
 
   memset(told, 0, k->feature_count * sizeof *told);
@@ -309,7 +312,11 @@ int job_open(struct store *s, const struct knowledge *k, const char *who, const 
 /* ---- what lists show ----------------------------------------------------------------------- */
 
 /* Everything that somebody may look for, each entry once, in the order it came. */
-struct about { const struct knowledge *k; struct buf owner, machine, words, ending, text; int64_t touched, closed; };
+struct about {
+  const struct knowledge *k;
+  struct buf owner, machine, words, ending, text;
+  int64_t touched, closed;
+};
 
 /* Free of control signs, which must not take hold of a screen. */
 static void put(struct buf *b, const char *text)
@@ -347,7 +354,8 @@ static void about_entry(struct about *a, const struct store_entry *x, const stru
     look_for_id(a, ENTRY_CLASS, id);
   } else if (strcmp(x->kind, "owner") == 0) put(&a->owner, text);
   else if (strcmp(x->kind, "words") == 0) put(&a->words, text);
-  else if (strcmp(x->kind, "complaint") == 0) look_for_id(a, ENTRY_COMPLAINT, json_text(json_member(b, "complaint")));
+  else if (strcmp(x->kind, "complaint") == 0)
+    look_for_id(a, ENTRY_COMPLAINT, json_text(json_member(b, "complaint")));
   else if (strcmp(x->kind, "repair") == 0) look_for_id(a, ENTRY_FAULT, json_text(json_member(b, "fault")));
   else if (strcmp(x->kind, "closed") == 0) {
     const char *ending = json_text(json_member(b, "ending"));
@@ -355,7 +363,8 @@ static void about_entry(struct about *a, const struct store_entry *x, const stru
     put(&a->ending, *ending ? ending : "closed");
     a->closed = x->at;
   }
-  if (strcmp(x->kind, "reopened") == 0 || (strcmp(x->kind, "proof") == 0 && !json_true(json_member(b, "passed")))) {
+  if (strcmp(x->kind, "reopened") == 0 ||
+      (strcmp(x->kind, "proof") == 0 && !json_true(json_member(b, "passed")))) {
     buf_free(&a->ending);
     a->closed = 0;
   }
@@ -379,7 +388,8 @@ static void add_up(struct about *a, const struct store_entries *entries)
     struct json *b = NULL;
 
     if (x->at > a->touched) a->touched = x->at;
-    if (passes_by(x->kind) || json_read("entry", x->body, strlen(x->body), &b, &(struct err){0}) != 0) continue;
+    if (passes_by(x->kind) || json_read("entry", x->body, strlen(x->body), &b, &(struct err){0}) != 0)
+      continue;
     if (json_kind(b) == JSON_OBJECT) about_entry(a, x, b);
     json_free(b);
   }
@@ -387,8 +397,13 @@ static void add_up(struct about *a, const struct store_entries *entries)
 
 static struct store_about shown(const struct about *a)
 {
-  return (struct store_about){buf_text(&a->owner), buf_text(&a->machine), buf_text(&a->words), buf_text(&a->ending),
-                              buf_text(&a->text), a->touched, a->closed};
+  return (struct store_about){buf_text(&a->owner),
+                              buf_text(&a->machine),
+                              buf_text(&a->words),
+                              buf_text(&a->ending),
+                              buf_text(&a->text),
+                              a->touched,
+                              a->closed};
 }
 
 static void free_about(struct about *a)
@@ -422,16 +437,12 @@ int job_take(struct store *s, const struct knowledge *k, const char *id, int64_t
   struct about a = {.k = k};
   struct store_about about;
   size_t before = *added;
-  bool new;
   int status;
 
   add_up(&a, entries);
   about = shown(&a);
   status = store_take_job(s, id, opened, &about, new_job, e);
-  for (size_t i = 0; i < entries->count && status == 0; i++) {
-    status = store_take(s, id, &entries->items[i], &new, e);
-    *added += new;
-  }
+  if (status == 0) status = store_take(s, id, entries, added, e);
   free_about(&a);
   if (status || *new_job || *added == before) return status;
   return job_describe(s, k, id, e); /* what was here and what came add up to something else */

@@ -19,7 +19,8 @@ static void add_text(struct buf *out, const char *text)
 
   buf_addn(out, "\"", 1);
   while (*text) {
-    for (plain = 0; (unsigned char)text[plain] >= 0x20 && text[plain] != '"' && text[plain] != '\\'; plain++) continue;
+    for (plain = 0; (unsigned char)text[plain] >= 0x20 && text[plain] != '"' && text[plain] != '\\'; plain++)
+      continue;
     if (plain) buf_addn(out, text, plain);
     text += plain;
     if (!*text) break;
@@ -35,16 +36,18 @@ static void add_text(struct buf *out, const char *text)
   buf_addn(out, "\"", 1);
 }
 
-int jobfile_line(struct buf *out, const char *id, int64_t opened, const struct store_entries *entries, struct err *e)
+int jobfile_line(struct buf *out, const char *id, int64_t opened, const struct store_entries *entries,
+                 struct err *e)
 {
-  buf_addf(out, "{\"pullcord\":\"%s\",\"id\":\"%s\",\"opened\":%lld,\"entries\":[", JOBFILE_VERSION, id, (long long)opened);
+  buf_addf(out, "{\"pullcord\":\"%s\",\"id\":\"%s\",\"opened\":%lld,\"entries\":[", JOBFILE_VERSION, id,
+           (long long)opened);
   for (size_t i = 0; i < entries->count; i++) {
     const struct store_entry *x = &entries->items[i];
 
     if (x->body[0] != '{')
       return err_set(e, EX_DATAERR, NULL, 0, "job %s: entry %s is no JSON object.", id, x->uid);
-    buf_addf(out, "%s{\"uid\":\"%s\",\"number\":%lld,\"at\":%lld,\"who\":", i ? "," : "", x->uid, (long long)x->number,
-             (long long)x->at);
+    buf_addf(out, "%s{\"uid\":\"%s\",\"number\":%lld,\"at\":%lld,\"who\":", i ? "," : "", x->uid,
+             (long long)x->number, (long long)x->at);
     add_text(out, x->who);
     buf_add(out, ",\"kind\":");
     add_text(out, x->kind);
@@ -58,7 +61,8 @@ int jobfile_line(struct buf *out, const char *id, int64_t opened, const struct s
 
 struct exporting { FILE *to; struct buf line; size_t jobs; };
 
-static int export_one(void *context, const char *job, int64_t opened, const struct store_entries *entries, struct err *e)
+static int export_one(void *context, const char *job, int64_t opened, const struct store_entries *entries,
+                      struct err *e)
 {
   struct exporting *x = context;
   int status;
@@ -87,7 +91,8 @@ int jobfile_export(struct store *s, const char *id, FILE *to, size_t *jobs, stru
     if (status == 0) store_entries_free(&entries);
     store_jobs_free(&row);
   }
-  if (status == 0 && fflush(to) != 0) status = err_set(e, EX_IOERR, NULL, 0, "the jobs cannot be written: %s.", strerror(errno));
+  if (status == 0 && fflush(to) != 0)
+    status = err_set(e, EX_IOERR, NULL, 0, "the jobs cannot be written: %s.", strerror(errno));
   buf_free(&x.line);
   *jobs = x.jobs;
   return status;
@@ -105,7 +110,8 @@ static bool whole_number(const struct json *j, int64_t *out)
 }
 
 /* Just these members, each of its kind, in any order. */
-static bool has_just(const struct json *object, const char *const *names, const enum json_kind *kinds, size_t count)
+static bool has_just(const struct json *object, const char *const *names, const enum json_kind *kinds,
+                     size_t count)
 {
   size_t seen = 0;
 
@@ -123,7 +129,8 @@ static bool has_just(const struct json *object, const char *const *names, const 
 static bool read_entry(const struct json *j, struct store_entry *out)
 {
   static const char *const names[] = {"uid", "number", "at", "who", "kind", "body"};
-  static const enum json_kind kinds[] = {JSON_TEXT, JSON_NUMBER, JSON_NUMBER, JSON_TEXT, JSON_TEXT, JSON_OBJECT};
+  static const enum json_kind kinds[] = {JSON_TEXT, JSON_NUMBER, JSON_NUMBER,
+                                         JSON_TEXT, JSON_TEXT,   JSON_OBJECT};
   const char *uid, *who, *kind;
 
   if (!has_just(j, names, kinds, 6) || !whole_number(json_member(j, "number"), &out->number) ||
@@ -155,8 +162,8 @@ static bool read_entries(const struct json *list, struct store_entries *out)
   return true;
 }
 
-static int import_line(struct store *s, const struct knowledge *k, const char *name, int line, const char *text,
-                       size_t len, struct jobfile_counts *counts, struct err *e)
+static int import_line(struct store *s, const struct knowledge *k, const char *name, int line,
+                       const char *text, size_t len, struct jobfile_counts *counts, struct err *e)
 {
   static const char *const names[] = {"pullcord", "id", "opened", "entries"};
   static const enum json_kind kinds[] = {JSON_TEXT, JSON_TEXT, JSON_NUMBER, JSON_LIST};
@@ -171,10 +178,12 @@ static int import_line(struct store *s, const struct knowledge *k, const char *n
     return status;
   }
   if (json_kind(j) == JSON_OBJECT && strcmp(json_text(json_member(j, "pullcord")), JOBFILE_VERSION) != 0)
-    status = err_set(e, EX_DATAERR, name, line, "is no job of version " JOBFILE_VERSION ". Nothing was taken in.");
+    status =
+        err_set(e, EX_DATAERR, name, line, "is no job of version " JOBFILE_VERSION ". Nothing was taken in.");
   else if (!has_just(j, names, kinds, 4) || !whole_number(json_member(j, "opened"), &opened) ||
            !read_entries(json_member(j, "entries"), &entries))
-    status = err_set(e, EX_DATAERR, name, line, "is not a whole job (see docs/schema/job-1.json). Nothing was taken in.");
+    status = err_set(e, EX_DATAERR, name, line,
+                     "is not a whole job (see docs/schema/job-1.json). Nothing was taken in.");
   else status = job_take(s, k, json_text(json_member(j, "id")), opened, &entries, &new, &counts->entries, e);
   counts->jobs += new;
   store_entries_free(&entries);
@@ -203,7 +212,8 @@ static int import_lines(struct store *s, const struct knowledge *k, FILE *from, 
       counts->jobs += new;
     } else status = import_line(s, k, name, (int)counts->lines, line, (size_t)len, counts, e);
   }
-  if (status == 0 && ferror(from)) status = err_set(e, EX_IOERR, name, 0, "cannot be read: %s.", strerror(errno));
+  if (status == 0 && ferror(from))
+    status = err_set(e, EX_IOERR, name, 0, "cannot be read: %s.", strerror(errno));
   free(line);
   jobline_free(&job);
   return status;

@@ -12,7 +12,8 @@
 #define JOBFILE_VERSION "job-1"
 
 /* Adds one job with its newline. EX_DATAERR when what is kept in it is no JSON. */
-int jobfile_line(struct buf *out, const char *id, int64_t opened, const struct store_entries *entries, struct err *e);
+int jobfile_line(struct buf *out, const char *id, int64_t opened, const struct store_entries *entries,
+                 struct err *e);
 
 /* Writes one job, or all of them in the order of their ids (id NULL). EX_IOERR when the file
  * cannot be written. */

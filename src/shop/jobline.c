@@ -23,10 +23,18 @@ static bool take(struct cursor *c, const char *text)
   return true;
 }
 
+static size_t digits(const char *at)
+{
+  size_t n = 0;
+
+  while (at[n] >= '0' && at[n] <= '9') n++;
+  return n;
+}
+
 /* A whole number that is written in one way only. */
 static bool take_number(struct cursor *c, int64_t *out)
 {
-  size_t n = strspn(c->at, "0123456789");
+  size_t n = digits(c->at);
 
   if (n == 0 || n > MOST_DIGITS || (n > 1 && *c->at == '0')) return false;
   *out = 0;
@@ -57,7 +65,7 @@ static bool skip_number(struct cursor *c)
   size_t whole, part;
 
   c->at += *c->at == '-';
-  whole = strspn(c->at, "0123456789");
+  whole = digits(c->at);
   if (whole == 0 || (whole > 1 && *c->at == '0')) return false;
   if (c->at[whole] != '.') {
     bool good = whole <= MOST_DIGITS && !strchr("eE", c->at[whole]) && (*c->at != '0' || c->at[-1] != '-');
@@ -65,7 +73,7 @@ static bool skip_number(struct cursor *c)
     c->at += whole;
     return good;
   }
-  part = strspn(c->at + whole + 1, "0123456789");
+  part = digits(c->at + whole + 1);
   if (part == 0 || whole + part > MOST_DIGITS || c->at[whole + part] == '0') return false;
   if (*c->at == '0' && strncmp(c->at + 2, "000", 3) == 0) return false;
   c->at += whole + 1 + part;
@@ -140,8 +148,12 @@ static bool take_text(struct cursor *c, char **out)
 static bool take_entry(struct cursor *c, struct store_entry *x)
 {
   if (!take(c, "{\"uid\":\"") || !take_id(c, x->uid)) return false;
-  if (!take(c, ",\"number\":") || !take_number(c, &x->number) || !take(c, ",\"at\":") || !take_number(c, &x->at)) return false;
-  if (!take(c, ",\"who\":\"") || !take_text(c, &x->who) || !take(c, ",\"kind\":\"") || !take_text(c, &x->kind)) return false;
+  if (!take(c, ",\"number\":") || !take_number(c, &x->number) || !take(c, ",\"at\":") ||
+      !take_number(c, &x->at))
+    return false;
+  if (!take(c, ",\"who\":\"") || !take_text(c, &x->who) || !take(c, ",\"kind\":\"") ||
+      !take_text(c, &x->kind))
+    return false;
   if (c->at - x->kind < 2 || !take(c, ",\"body\":")) return false;
   x->body = c->at;
   return take(c, "{") && skip_object(c, 1) && take(c, "}");

@@ -102,12 +102,13 @@ typedef int store_each(void *context, const char *job, int64_t opened, const str
                        struct err *e);
 int store_walk(struct store *s, store_each *each, void *context, struct err *e);
 
-/* Takes in a job (with what lists show of it, where that is known already) and one entry, as
- * they are in another store. Nothing happens when they are here already; *new tells. Only
- * within a batch. */
-int store_take_job(struct store *s, const char *job, int64_t opened, const struct store_about *about, bool *new,
-                   struct err *e);
-int store_take(struct store *s, const char *job, const struct store_entry *entry, bool *new, struct err *e);
+/* Takes in a job (with what lists show of it, where that is known already) and entries, as
+ * they are in another store. Nothing happens with those that are here already: *new tells,
+ * *added grows by those that were not. Only within a batch. */
+int store_take_job(struct store *s, const char *job, int64_t opened, const struct store_about *about,
+                   bool *new, struct err *e);
+int store_take(struct store *s, const char *job, const struct store_entries *entries, size_t *added,
+               struct err *e);
 
 /* ---- whole stores (store_whole.c) --------------------------------------------------------- */
 

@@ -12,7 +12,8 @@
 /* Of the entries that share no second the number decides; two benches that added at once
  * are put in the order of their uids, which is the same everywhere. */
 #define ENTRY_COLUMNS "uid, number, at, who, kind, body"
-#define JOB_COLUMNS "jobs.id, jobs.opened, jobs.touched, jobs.closed, jobs.machine, jobs.owner, jobs.words, jobs.ending"
+#define JOB_COLUMNS                                                                                          \
+  "jobs.id, jobs.opened, jobs.touched, jobs.closed, jobs.machine, jobs.owner, jobs.words, jobs.ending"
 
 static void copy_id(char out[STORE_ID], sqlite3_stmt *q, int column)
 {
@@ -40,8 +41,11 @@ static void push_entry(sqlite3_stmt *q, int from, struct store_entries *out)
 
 int store_entries(struct store *s, const char *job, struct store_entries *out, struct err *e)
 {
-  sqlite3_stmt *q = store_use(s, "SELECT " ENTRY_COLUMNS " FROM entries WHERE job = (SELECT n FROM jobs WHERE id = ?)"
-                                 " ORDER BY number, uid", "t", job);
+  sqlite3_stmt *q = store_use(s,
+                              "SELECT " ENTRY_COLUMNS
+                              " FROM entries WHERE job = (SELECT n FROM jobs WHERE id = ?)"
+                              " ORDER BY number, uid",
+                              "t", job);
   int code = SQLITE_ERROR, status = 0;
 
   *out = (struct store_entries){0};
@@ -135,7 +139,8 @@ static void quote_words(const char *words, struct buf *out)
     size_t n = 0, kept = 0;
 
     while (words[n] && !isspace((unsigned char)words[n])) n++;
-    for (size_t i = 0; i < n; i++) kept += isalnum((unsigned char)words[i]) || (unsigned char)words[i] >= 0x80;
+    for (size_t i = 0; i < n; i++)
+      kept += isalnum((unsigned char)words[i]) || (unsigned char)words[i] >= 0x80;
     if (kept > 0) {
       buf_addf(out, "%s\"", out->len ? " " : "");
       for (size_t i = 0; i < n; i++)
@@ -154,9 +159,11 @@ int store_find(struct store *s, const char *words, size_t most, struct store_job
 
   quote_words(words, &question);
   if (question.len == 0) return err_set(e, EX_USAGE, NULL, 0, "give a word to look for.");
-  status = read_jobs(s, store_use(s, "SELECT " JOB_COLUMNS " FROM words AS w CROSS JOIN jobs ON jobs.n = w.rowid"
-                                     " WHERE w.words MATCH ? ORDER BY w.rowid DESC LIMIT ?",
-                                  "ti", question.text, (int64_t)most),
+  status = read_jobs(s,
+                     store_use(s,
+                               "SELECT " JOB_COLUMNS " FROM words AS w CROSS JOIN jobs ON jobs.n = w.rowid"
+                               " WHERE w.words MATCH ? ORDER BY w.rowid DESC LIMIT ?",
+                               "ti", question.text, (int64_t)most),
                      out, e);
   buf_free(&question);
   return status;
@@ -197,22 +204,28 @@ int store_resolve(struct store *s, const char *name, char id[STORE_ID], struct e
 
   if (*name == '\0') {
     status = store_list(s, STORE_OPEN, 1, &jobs, e);
-    if (status == 0 && jobs.count == 0) status = err_set(e, EX_DATAERR, NULL, 0, "no job is open. \"pullcord\" begins one.");
+    if (status == 0 && jobs.count == 0)
+      status = err_set(e, EX_DATAERR, NULL, 0, "no job is open. \"pullcord\" begins one.");
     if (status == 0) memcpy(id, jobs.items[0].id, STORE_ID);
     store_jobs_free(&jobs);
     return status;
   }
   snprintf(low, sizeof low, "%s", name);
   text_lower(low);
-  status = read_jobs(s, store_use(s, "SELECT " JOB_COLUMNS " FROM jobs WHERE substr(id, -5) = ? LIMIT 50", "t", low), &jobs, e);
+  status = read_jobs(
+      s, store_use(s, "SELECT " JOB_COLUMNS " FROM jobs WHERE substr(id, -5) = ? LIMIT 50", "t", low), &jobs,
+      e);
   if (status == 0 && jobs.count == 0) {
     store_jobs_free(&jobs);
-    status = read_jobs(s, store_use(s, "SELECT " JOB_COLUMNS " FROM jobs WHERE id >= ?1 AND id < ?1 || '~' LIMIT 50", "t", low),
-                       &jobs, e);
+    status = read_jobs(
+        s,
+        store_use(s, "SELECT " JOB_COLUMNS " FROM jobs WHERE id >= ?1 AND id < ?1 || '~' LIMIT 50", "t", low),
+        &jobs, e);
   }
   if (status) return status;
   if (!only_one(&jobs, id))
-    status = err_set(e, EX_DATAERR, NULL, 0, "%s job is called \"%.20s\". \"pullcord job list --all\" shows them%s.",
+    status = err_set(e, EX_DATAERR, NULL, 0,
+                     "%s job is called \"%.20s\". \"pullcord job list --all\" shows them%s.",
                      jobs.count ? "more than one" : "no", name, jobs.count ? "; give more of its id" : "");
   store_jobs_free(&jobs);
   return status;

@@ -46,12 +46,14 @@ static int copy_to_file(struct store *s, const char *path, struct err *e)
   int code = sqlite3_open_v2(path, &to, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, NULL);
 
   if (code == SQLITE_OK) code = copy_database(s->db, to);
-  if (code == SQLITE_OK) code = sqlite3_exec(to, "PRAGMA synchronous = FULL; PRAGMA journal_mode = DELETE", NULL, NULL, NULL);
+  if (code == SQLITE_OK)
+    code = sqlite3_exec(to, "PRAGMA synchronous = FULL; PRAGMA journal_mode = DELETE", NULL, NULL, NULL);
   umask(mask);
   if (code != SQLITE_OK)
     status = err_set(e, code == SQLITE_BUSY ? EX_TEMPFAIL : EX_CANTCREAT, path, 0, "cannot be written: %s.",
                      sqlite3_errstr(code));
-  if (sqlite3_close(to) != SQLITE_OK && status == 0) status = err_set(e, EX_IOERR, path, 0, "cannot be closed.");
+  if (sqlite3_close(to) != SQLITE_OK && status == 0)
+    status = err_set(e, EX_IOERR, path, 0, "cannot be closed.");
   return status;
 }
 
@@ -152,18 +154,17 @@ int store_restore(const char *folder, const char *path, char *kept, size_t size,
 
 struct merging { struct store *to; store_changed *changed; void *context; size_t added; };
 
-static int merge_job(void *context, const char *job, int64_t opened, const struct store_entries *entries, struct err *e)
+static int merge_job(void *context, const char *job, int64_t opened, const struct store_entries *entries,
+                     struct err *e)
 {
   struct merging *m = context;
-  bool new, any;
-  int status = store_take_job(m->to, job, opened, NULL, &any, e);
+  size_t added = 0;
+  bool new;
+  int status = store_take_job(m->to, job, opened, NULL, &new, e);
 
-  for (size_t i = 0; i < entries->count && status == 0; i++) {
-    status = store_take(m->to, job, &entries->items[i], &new, e);
-    any = any || new;
-    m->added += new;
-  }
-  return status == 0 && any ? m->changed(m->context, job, e) : status;
+  if (status == 0) status = store_take(m->to, job, entries, &added, e);
+  m->added += added;
+  return status == 0 && (new || added) ? m->changed(m->context, job, e) : status;
 }
 
 static bool same_file(const char *a, const char *b)

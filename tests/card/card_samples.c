@@ -3,8 +3,9 @@
  * The jobs: "mended" is a whole job that went home; "in-vain" one whose repair did not cure
  * it; "hostile" is full of text that every format has to escape; "letters" uses letters of
  * other scripts; "empty" is a machine and nothing else; "long" has as many results as a
- * case may well have. Each for owner and bench in every format, and the bench card of each
- * as hostile-bench-again.* to compare the bytes of two runs. */
+ * case may well have, "bounded" so many unsound ones that they cannot be weighed exactly.
+ * Each for owner and bench in every format, and all once more as *-again.* so that the bytes
+ * can be compared. */
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -14,10 +15,12 @@
 #include "report/card.h"
 #include "shop/casefile.h"
 
-static const char *const hostile =
-    "<script>alert(1)</script> \"quoted\" 'single' & &amp; ]]> --> | pipe * star _under_ # hash `tick` [a](b) \\ \x1B[31m"
-    " \xE2\x80\xAE" "backwards \xFF bad";
-static const char *const letters = "Gro\xC3\x9F \xC5\x81ukasz \xD0\x98\xD0\xB2\xD0\xB0\xD0\xBD \xE8\x8A\x9D 5 \xE2\x82\xAC \xE2\x80\x93 na\xC3\xAFve";
+static const char *const hostile = "<script>alert(1)</script> \"quoted\" 'single' & &amp; ]]> --> | pipe * "
+                                   "star _under_ # hash `tick` [a](b) \\ \x1B[31m"
+                                   " \xE2\x80\xAE"
+                                   "backwards \xFF bad";
+static const char *const letters = "Gro\xC3\x9F \xC5\x81ukasz \xD0\x98\xD0\xB2\xD0\xB0\xD0\xBD \xE8\x8A\x9D "
+                                   "5 \xE2\x82\xAC \xE2\x80\x93 na\xC3\xAFve";
 
 static void fail(const struct err *e)
 {
@@ -30,7 +33,8 @@ static void fail(const struct err *e)
 
 static void write_all(struct card *card, const char *folder, const char *name)
 {
-  static const char *const formats[] = {"html", "md", "text", "json", "pdf"}, *const readers[] = {"owner", "bench"};
+  static const char *const formats[] = {"html", "md", "text", "json", "pdf"}, *const readers[] = {"owner",
+                                                                                                  "bench"};
 
   for (int again = 0; again < 2; again++)
     for (size_t r = 0; r < 2; r++)
@@ -43,7 +47,8 @@ static void write_all(struct card *card, const char *folder, const char *name)
 
         if (!card_format_by_name(formats[f], &format) || !card_reader_by_name(readers[r], &reader)) exit(1);
         if (card_write(card, reader, format, &out, &e)) fail(&e);
-        snprintf(path, sizeof path, "%s/%s-%s%s.%s", folder, name, readers[r], again ? "-again" : "", formats[f]);
+        snprintf(path, sizeof path, "%s/%s-%s%s.%s", folder, name, readers[r], again ? "-again" : "",
+                 formats[f]);
         if (file_replace(path, out.text, out.len, &e)) fail(&e);
         buf_free(&out);
       }
@@ -74,28 +79,30 @@ static void in_full(struct card *card, const struct knowledge *k, const char *te
   card_set_ending(card, CARD_MENDED);
 }
 
-/* Fills the case with a sound result of many checks, as a slow job would. */
-static void make_long(const struct knowledge *k, struct bench_case *c)
+/* Fills the case with the result number `result` of many checks, as a slow job would. */
+static void fill(const struct knowledge *k, struct bench_case *c, size_t result)
 {
   for (size_t i = 0; i < k->check_count && c->result_count < 30; i++)
-    if (k->checks[i].kind != KIND_MEASURE && !case_result_of(c, (int)i))
-      case_set_result(c, (struct case_result){.check = (int)i, .result = 0, .sure = 1});
+    if (k->checks[i].kind != KIND_MEASURE && !case_result_of(c, (int)i) && result < k->checks[i].results.count)
+      case_set_result(c, (struct case_result){.check = (int)i, .result = (int)result, .sure = 1});
 }
 
 static void change(const struct knowledge *k, struct bench_case *c, const char *name)
 {
-  int fault = knowledge_find(k, ENTRY_FAULT, "main-jet-blocked"), cover = knowledge_find(k, ENTRY_COVER, "air-box");
+  int fault = knowledge_find(k, ENTRY_FAULT, "main-jet-blocked"),
+      cover = knowledge_find(k, ENTRY_COVER, "air-box");
 
   if (strcmp(name, "in-vain") == 0) {
     c->mended[fault] = true;
     c->off[cover] = true;
   }
   if (strcmp(name, "empty") == 0) c->complaint_count = c->result_count = 0;
-  if (strcmp(name, "long") == 0) make_long(k, c);
+  if (strcmp(name, "long") == 0) fill(k, c, 0);
+  if (strcmp(name, "bounded") == 0) fill(k, c, 1);
 }
 
-static void sample(const struct knowledge *k, struct assessor *assessor, const struct json *file, const char *folder,
-                   const char *name)
+static void sample(const struct knowledge *k, struct assessor *assessor, const struct json *file,
+                   const char *folder, const char *name)
 {
   struct bench_case c;
   struct assessment a;
@@ -109,7 +116,8 @@ static void sample(const struct knowledge *k, struct assessor *assessor, const s
   if (strcmp(name, "mended") == 0) {
     in_full(&card, k, "plot 17");
     card_set(&card, CARD_OWNER_REFERENCE, "plot 17, the long one by the mill");
-    card_set(&card, CARD_WORDS, "It keeps surging, and it will not run without choke.\nIt was fine last Sunday.");
+    card_set(&card, CARD_WORDS,
+             "It keeps surging, and it will not run without choke.\nIt was fine last Sunday.");
     card_set(&card, CARD_WHO, "the Saturday bench");
     card_set(&card, CARD_PROOF_WORDS, "Twenty minutes in the wet clay behind the hut, choke off.");
     card_set(&card, CARD_ENDING_WORDS, "");
@@ -124,7 +132,7 @@ static void sample(const struct knowledge *k, struct assessor *assessor, const s
 
 int main(int argc, char **argv)
 {
-  static const char *const names[] = {"mended", "in-vain", "hostile", "letters", "empty", "long"};
+  static const char *const names[] = {"mended", "in-vain", "hostile", "letters", "empty", "long", "bounded"};
   struct assessor *assessor;
   struct knowledge k;
   struct json *file;

@@ -115,6 +115,24 @@ def check_chart(page, series):
         complain(f"{page.name}: {series} lines but dashes {page.dashes}")
 
 
+def check_lines(path, course):
+    """The heavy line of the chart ends, begins and lies between as the JSON card says."""
+    text = path.read_text(encoding="utf-8")
+    chart = re.search(r'<svg[^>]*"chart-title chart-desc".*?</svg>', text, flags=re.S).group(0)
+    lines = [(float(width), [tuple(map(float, p.split(","))) for p in points.split()])
+             for points, width in re.findall(r'<polyline points="([^"]*)"[^>]*stroke-width="([\d.]+)"', chart)]
+    grid = sorted({p[0][1] for _, p in lines if len(p) == 2 and p[0][1] == p[1][1] and p[1][0] - p[0][0] > 300})
+    heavy = [p for width, p in lines if width > 2.5]
+    if len(grid) != 5 or len(heavy) != 1:
+        complain(f"{path.name}: {len(grid)} lines of the grid, {len(heavy)} heavy lines")
+        return
+    got = [(grid[-1] - y) / (grid[-1] - grid[0]) for _, y in heavy[0]]
+    near = [name for name in course[0]["chances"]
+            if len(got) == len(course) and all(abs(g - s["chances"][name]) < 0.005 for g, s in zip(got, course))]
+    if not near or max(course[-1]["chances"], key=course[-1]["chances"].get) not in near:
+        complain(f"{path.name}: the heavy line is not that of the leading cause: {got}")
+
+
 def check_json(path, form):
     document = json.loads(path.read_text(encoding="utf-8"))
     for e in form.iter_errors(document):
@@ -133,7 +151,7 @@ def check_form_can_fail(form, document):
     for member in document:
         spoilt = dict(document)
         del spoilt[member]
-        optional = {"job", "shop", "machine", "owner", "words", "opened", "closed", "who", "class", "minutes"}
+        optional = {"job", "shop", "machine", "owner", "words", "opened", "closed", "who", "class", "minutes", "nothing_broken"}
         if member not in optional and form.is_valid(spoilt):
             complain(f"the schema does not miss {member}")
         if form.is_valid({**document, member: None}):
@@ -204,6 +222,11 @@ def check_content(folder):
     for words in ("Not cured yet", "but it was not what you brought it in for"):
         if words not in text:
             complain(f"in-vain-owner.text: \"{words}\" is not there")
+    document = json.loads((folder / "bounded-bench.json").read_text())
+    if document["exact"] or document["weights"] or document["course"] or not document["ranking"]:
+        complain("bounded-bench.json: weights, although they are not known")
+    if "Too many unsound results to weigh exactly" not in (folder / "bounded-bench.text").read_text():
+        complain("bounded-bench.text: does not say that weights are not known")
     if "Air filter box (off now)" not in (folder / "in-vain-bench.text").read_text():
         complain("in-vain-bench.text: does not say that the box is off")
 
@@ -224,7 +247,7 @@ def main():
         check_controls(path)
         if path.suffix == ".html":
             page = check_html(path)
-            figures = 0 if path.name.startswith("empty") else 2 if "bench" in path.name else 1
+            figures = 0 if path.name.startswith(("empty", "bounded")) else 2 if "bench" in path.name else 1
             if len(page.figures) != figures:
                 complain(f"{path.name}: {len(page.figures)} pictures, not {figures}")
             if figures:
@@ -233,6 +256,8 @@ def main():
             check_json(path, form)
         else:
             check_width(path)
+    for name in ("mended", "in-vain", "long"):
+        check_lines(folder / f"{name}-bench.html", check_json(folder / f"{name}-bench.json", form)["course"])
     check_form_can_fail(form, check_json(folder / "mended-bench.json", form))
     owner = check_json(folder / "mended-owner.json", form)
     if form.is_valid({**owner, "results": []}):

@@ -7,7 +7,7 @@ from pathlib import Path
 
 PROGRAM = os.environ["PULLCORD"]
 TOP = Path(os.environ["PULLCORD_SOURCE"])
-NAMES = ("mended", "in-vain", "hostile", "letters", "empty", "long")
+NAMES = ("mended", "in-vain", "hostile", "letters", "empty", "long", "bounded")
 READERS = ("owner", "bench")
 
 failures = []

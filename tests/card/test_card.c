@@ -34,7 +34,12 @@ static int end_all(void **state)
   return 0;
 }
 
-struct bench { struct bench_case c; struct assessment a; struct card card; struct doc doc; };
+struct bench {
+  struct bench_case c;
+  struct assessment a;
+  struct card card;
+  struct doc doc;
+};
 
 static void begin(struct bench *b, const char *text)
 {
@@ -86,7 +91,8 @@ static void a_name_is_cut_between_letters(void **state)
   assert_int_equal(strlen(b.card.notes[0].text), 200);
   assert_string_equal(b.card.notes[0].when, "to day");
   assert_int_equal(text_columns(b.card.notes[0].who), 60);
-  assert_int_equal(text_bad_byte(b.card.notes[0].who, strlen(b.card.notes[0].who)), strlen(b.card.notes[0].who));
+  assert_int_equal(text_bad_byte(b.card.notes[0].who, strlen(b.card.notes[0].who)),
+                   strlen(b.card.notes[0].who));
   end(&b);
 }
 
@@ -124,16 +130,20 @@ static void words_of_the_command_line(void **state)
 
 static void outcomes(void **state)
 {
-  static const struct { enum card_ending ending; enum card_proof proof; bool repaired; const char *headline; } rows[] = {
-      {CARD_OPEN, CARD_PROOF_NONE, false, "Still looking"},
-      {CARD_OPEN, CARD_PROOF_NONE, true, "Repaired, proof run to come"},
-      {CARD_OPEN, CARD_PROOF_PASSED, true, "Mended and proved"},
-      {CARD_OPEN, CARD_PROOF_FAILED, true, "Not cured yet"},
-      {CARD_MENDED, CARD_PROOF_PASSED, true, "Mended and proved"},
-      {CARD_MENDED, CARD_PROOF_NONE, true, "Mended"},
-      {CARD_NOTHING_BROKEN, CARD_PROOF_NONE, false, "Nothing was broken"},
-      {CARD_HANDED_OVER, CARD_PROOF_NONE, false, "Handed over"},
-      {CARD_NOT_MENDED, CARD_PROOF_FAILED, true, "Not mended"}};
+  static const struct {
+    enum card_ending ending;
+    enum card_proof proof;
+    bool repaired;
+    const char *headline;
+  } rows[] = {{CARD_OPEN, CARD_PROOF_NONE, false, "Still looking"},
+              {CARD_OPEN, CARD_PROOF_NONE, true, "Repaired, proof run to come"},
+              {CARD_OPEN, CARD_PROOF_PASSED, true, "Mended and proved"},
+              {CARD_OPEN, CARD_PROOF_FAILED, true, "Not cured yet"},
+              {CARD_MENDED, CARD_PROOF_PASSED, true, "Mended and proved"},
+              {CARD_MENDED, CARD_PROOF_NONE, true, "Mended"},
+              {CARD_NOTHING_BROKEN, CARD_PROOF_NONE, false, "Nothing was broken"},
+              {CARD_HANDED_OVER, CARD_PROOF_NONE, false, "Handed over"},
+              {CARD_NOT_MENDED, CARD_PROOF_FAILED, true, "Not mended"}};
 
   (void)state;
   for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
@@ -197,7 +207,8 @@ static void the_machine_decides_what_is_said(void **state)
   begin(&saw, "{\"pullcord\": \"case-1\", \"machine\": {\"class\": \"chainsaw\"}}");
   begin(&set, "{\"pullcord\": \"case-1\", \"machine\": {\"class\": \"portable-generator\"}}");
   assert_true(has_caution(&tiller, "carbon-monoxide") && has_caution(&tiller, "plug-lead-off"));
-  assert_false(has_caution(&tiller, "generator-back-feed") || has_caution(&tiller, "two-stroke-lean-seizure"));
+  assert_false(has_caution(&tiller, "generator-back-feed") ||
+               has_caution(&tiller, "two-stroke-lean-seizure"));
   assert_true(has_caution(&saw, "two-stroke-lean-seizure") && has_caution(&saw, "chain-edges"));
   assert_true(has_caution(&set, "generator-back-feed") && has_caution(&set, "generator-outdoors"));
   assert_true(says(&tiller, "Look at the oil") && !says(&tiller, "oil the chain") && !says(&tiller, "frost"));
@@ -218,8 +229,10 @@ static void the_course_ends_in_the_belief(void **state)
   struct bench b;
 
   (void)state;
-  begin(&b, "{\"pullcord\": \"case-1\", \"machine\": {\"class\": \"tiller\"}, \"complaint\": \"hunts\", \"results\": "
-            "[{\"check\": \"fuel-age\", \"result\": \"fresh\"}, {\"check\": \"plug-look\", \"result\": \"dont-know\"}]}");
+  begin(&b, "{\"pullcord\": \"case-1\", \"machine\": {\"class\": \"tiller\"}, \"complaint\": \"hunts\", "
+            "\"results\": "
+            "[{\"check\": \"fuel-age\", \"result\": \"fresh\"}, {\"check\": \"plug-look\", \"result\": "
+            "\"dont-know\"}]}");
   assert_true(card_course(&b.card, &b.doc, &course));
   assert_int_equal(course.steps[0].kind, COURSE_START);
   assert_int_equal(course.steps[1].kind, COURSE_COMPLAINT);
@@ -287,12 +300,16 @@ static void long_words_are_broken(void **state)
 
 int main(void)
 {
-  const struct CMUnitTest tests[] = {
-      cmocka_unit_test(bad_letters_become_marks),      cmocka_unit_test(a_name_is_cut_between_letters),
-      cmocka_unit_test(a_repair_told_again_is_replaced), cmocka_unit_test(words_of_the_command_line),
-      cmocka_unit_test(outcomes),                      cmocka_unit_test(the_machine_decides_what_is_said),
-      cmocka_unit_test(the_course_ends_in_the_belief), cmocka_unit_test(chances_in_words),
-      cmocka_unit_test(drawings_are_escaped_and_wrapped), cmocka_unit_test(long_words_are_broken)};
+  const struct CMUnitTest tests[] = {cmocka_unit_test(bad_letters_become_marks),
+                                     cmocka_unit_test(a_name_is_cut_between_letters),
+                                     cmocka_unit_test(a_repair_told_again_is_replaced),
+                                     cmocka_unit_test(words_of_the_command_line),
+                                     cmocka_unit_test(outcomes),
+                                     cmocka_unit_test(the_machine_decides_what_is_said),
+                                     cmocka_unit_test(the_course_ends_in_the_belief),
+                                     cmocka_unit_test(chances_in_words),
+                                     cmocka_unit_test(drawings_are_escaped_and_wrapped),
+                                     cmocka_unit_test(long_words_are_broken)};
 
   return cmocka_run_group_tests(tests, begin_all, end_all);
 }

@@ -1,5 +1,6 @@
 /* test_engine_limits.c - rules that would run for ever or take all memory are stopped, say
  * which limit it was, and the program goes on. Those marked "scanned" pass the scan. */
+#include <malloc.h>
 #include <setjmp.h>
 #include <stdarg.h>
 #include <stddef.h>
@@ -7,7 +8,6 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <sys/resource.h>
 
 #include <cmocka.h>
 
@@ -256,22 +256,30 @@ static void test_many_reasons_scanned(void **state)
 
 /* ---- again and again ---------------------------------------------------------------------- */
 
+/* Bytes that malloc has handed out and not got back. Under AddressSanitizer this says nothing,
+ * and its own look for leaks at the end takes over. */
+static size_t bytes_in_use(void)
+{
+  struct mallinfo2 m = mallinfo2();
+
+  return m.uordblks + m.hblkhd;
+}
+
 static void test_nothing_piles_up(void **state)
 {
   struct engine_limits small = {.firings = 1000000000, .run_seconds = 100, .bytes = (size_t)16 << 20};
-  struct rusage before, after;
+  size_t before = 0;
 
   (void)state;
-  for (int i = 0; i < 12; i++) {
+  for (int i = 0; i < 6; i++) {
     struct bench_engine b;
 
     bench_begin(&b, false, endless, NULL, &small);
     assert_int_equal(bench_find(&b, wet), EX_TEMPFAIL);
     bench_end(&b);
-    if (i == 1) getrusage(RUSAGE_SELF, &before);
+    if (i == 0) before = bytes_in_use();
   }
-  getrusage(RUSAGE_SELF, &after);
-  assert_true(after.ru_maxrss - before.ru_maxrss < 64 * 1024); /* ten times 16 MB would show */
+  assert_true(bytes_in_use() < before + 100000); /* one engine left behind would be 16 MB */
 }
 
 /* Two engines at once: one that is stopped does not touch the other. */

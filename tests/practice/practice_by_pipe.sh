@@ -110,7 +110,7 @@ says '"apprentice"'
 
 # a case by hand: solvable or not
 cat > "$work/case.json" <<'CASE'
-{"pullcord": "practice-case-1", "machine": "tiller", "complaint": "runs-on-choke", "faults": ["main-jet-blocked"], "seed": "3"}
+{"pullcord": "practice-case-1", "machine": "tiller", "complaint": "runs-on-choke-only", "faults": ["main-jet-blocked"], "seed": "3"}
 CASE
 ends_with 0 "$PULLCORD" practice case --case "$work/case.json"
 says "Can be solved"

@@ -3,7 +3,8 @@
  * order, each pair of neighbours clearly apart; and the best path gives nothing away.
  *
  * 400 machines, each worked by all five: 2,000 runs. To stay within minutes the judge follows
- * fewer moves less far than in a practice run (judge_quickly), and a run ends after 20 steps. */
+ * fewer moves less far than in a practice run (judge_quickly). Whoever has taken 20 steps, or has
+ * spent what the machine is worth, gives it up, and that is judged like any other step. */
 #include <math.h>
 #include <stdarg.h>
 #include <stddef.h>
@@ -30,13 +31,15 @@ static bool done(const struct run *r, enum act act, int at)
   return false;
 }
 
-/* The untried repair of the fault most believed. */
+/* The untried repair of the fault most believed, while any is worth a place in a list. */
 static struct entry likeliest_part(const struct run *r)
 {
+  double least = knowledge_setting(r->k, "show-belief", 0.02);
+
   for (size_t i = 0; i < r->a.ranking_count; i++) {
     int fault = r->a.ranking[i].fault;
 
-    if (fault >= 0 && !done(r, ACT_REPAIR, r->k->faults[fault].repair))
+    if (fault >= 0 && r->a.ranking[i].blame >= least && !done(r, ACT_REPAIR, r->k->faults[fault].repair))
       return (struct entry){.act = ACT_REPAIR, .at = r->k->faults[fault].repair, .sure = -1};
   }
   return (struct entry){.act = ACT_GIVE_UP, .at = -1, .sure = -1};
@@ -123,6 +126,13 @@ static struct entry choose(struct run *r, int kind, struct random *x)
   }
 }
 
+static bool all_spent(const struct run *r)
+{
+  double cost = r->minutes + r->parts / knowledge_setting(r->k, "shop-rate", 0.7);
+
+  return cost > r->k->classes[r->c.machine_class].worth;
+}
+
 /* Minutes given away by one apprentice on one machine. */
 static double work(struct with *w, int kind, uint64_t seed)
 {
@@ -132,9 +142,11 @@ static double work(struct with *w, int kind, uint64_t seed)
   double given;
 
   with_run(w, HIDDEN_ANY, NULL, seed, true, &r);
-  while (r.end == RUN_OPEN && r.step_count < STEPS) {
-    struct entry entry = choose(&r, kind, &x);
+  while (r.end == RUN_OPEN) {
+    struct entry entry = {.act = ACT_GIVE_UP, .at = -1, .sure = -1};
 
+    if (r.step_count < STEPS && !all_spent(&r)) entry = choose(&r, kind, &x);
+    else if (kind == 0) break; /* the best path would go on: nothing is given away by stopping the count */
     run_make_safe(&r, &entry);
     if (run_do(&r, &entry, &e)) fail_msg("seed %llu: %s", (unsigned long long)seed, e.text);
   }

@@ -145,11 +145,11 @@ static void bad_records_are_refused(void **state)
 /* A machine by hand: what it lays down is shown, the hidden fault is cured by its repair. */
 static void by_hand(void **state)
 {
-  static const char good[] = "{\"pullcord\": \"practice-case-1\", \"machine\": \"tiller\", \"complaint\": \"runs-on-choke\", "
+  static const char good[] = "{\"pullcord\": \"practice-case-1\", \"machine\": \"tiller\", \"complaint\": \"runs-on-choke-only\", "
     "\"faults\": [\"main-jet-blocked\"], \"results\": {\"spark-test\": \"jumps\", \"compression\": 62}}";
   static const char *const bad[] = {"{\"pullcord\": \"practice-case-1\", \"machine\": \"tilleer\"}",
-    "{\"pullcord\": \"practice-case-1\", \"machine\": \"tiller\", \"complaint\": \"runs-on-choke\", \"faults\": [\"x\"]}",
-    "{\"pullcord\": \"practice-case-1\", \"machine\": \"tiller\", \"complaint\": \"runs-on-choke\", \"faults\": [], "
+    "{\"pullcord\": \"practice-case-1\", \"machine\": \"tiller\", \"complaint\": \"runs-on-choke-only\", \"faults\": [\"x\"]}",
+    "{\"pullcord\": \"practice-case-1\", \"machine\": \"tiller\", \"complaint\": \"runs-on-choke-only\", \"faults\": [], "
     "\"results\": {\"spark-test\": \"green\"}}"};
   struct with *w = *state;
   struct case_result r;

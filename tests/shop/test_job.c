@@ -27,7 +27,8 @@ static void random_machine(struct random *r, const struct knowledge *k, struct b
 
   for (size_t i = 0; i < has_count; i++) has[i] = (int)below(r, k->feature_count);
   for (size_t i = 0; i < lacks_count; i++) lacks[i] = (int)below(r, k->feature_count);
-  case_set_machine(c, k, (int)below(r, k->class_count), has, has_count, lacks, lacks_count, &e); /* refused pairs: no change */
+  case_set_machine(c, k, (int)below(r, k->class_count), has, has_count, lacks, lacks_count,
+                   &e); /* refused pairs: no change */
 }
 
 static void random_result(struct random *r, const struct knowledge *k, struct bench_case *c)
@@ -62,7 +63,8 @@ static void change(struct random *r, const struct knowledge *k, struct bench_cas
   }
 }
 
-static void assert_same_case(const struct knowledge *k, const struct bench_case *a, const struct bench_case *b)
+static void assert_same_case(const struct knowledge *k, const struct bench_case *a,
+                             const struct bench_case *b)
 {
   assert_int_equal(a->machine_class, b->machine_class);
   assert_memory_equal(a->features, b->features, k->feature_count);
@@ -188,12 +190,21 @@ static void a_job_goes_from_intake_to_home_and_back(void **state)
 /* Entries of a stranger, or of a knowledge that has moved on: counted, kept, never a crash. */
 static void what_cannot_be_read_is_counted(void **state)
 {
-  static const char *const odd[][2] = {
-      {"result", "{\"check\":\"no-such-check\",\"result\":\"x\"}"}, {"result", "{\"check\":\"spark-test\",\"result\":\"purple\"}"},
-      {"result", "{\"check\":\"spark-test\",\"reading\":\"3 psi\"}"}, {"result", "[]"}, {"result", "{"}, {"result", "{}"},
-      {"machine", "{\"class\":\"zeppelin\"}"}, {"complaint", "{\"complaint\":3}"}, {"proof", "{\"fault\":\"fuel-stale\"}"},
-      {"off", "{\"cover\":\"moon\"}"}, {"repair", "{}"}, {"took-back", "{}"}, {"spec", "{\"check\":\"compression\"}"},
-      {"dance", "{}"}, {"advice", "3"}};
+  static const char *const odd[][2] = {{"result", "{\"check\":\"no-such-check\",\"result\":\"x\"}"},
+                                       {"result", "{\"check\":\"spark-test\",\"result\":\"purple\"}"},
+                                       {"result", "{\"check\":\"spark-test\",\"reading\":\"3 psi\"}"},
+                                       {"result", "[]"},
+                                       {"result", "{"},
+                                       {"result", "{}"},
+                                       {"machine", "{\"class\":\"zeppelin\"}"},
+                                       {"complaint", "{\"complaint\":3}"},
+                                       {"proof", "{\"fault\":\"fuel-stale\"}"},
+                                       {"off", "{\"cover\":\"moon\"}"},
+                                       {"repair", "{}"},
+                                       {"took-back", "{}"},
+                                       {"spec", "{\"check\":\"compression\"}"},
+                                       {"dance", "{}"},
+                                       {"advice", "3"}};
   const size_t count = sizeof odd / sizeof odd[0];
   const struct knowledge *k = sample_knowledge();
   char *folder = sample_folder(), id[STORE_ID];
@@ -225,7 +236,8 @@ static void fill(struct store *s, struct random *r, int jobs)
 
   for (int i = 0; i < jobs; i++) {
     struct bench_case before, now;
-    struct job_advice a = {"keep-looking", {{fault("fuel-stale"), 0.1234567}, {-1, i % 3 ? 0.25 : 1e-5}}, 2, 0};
+    struct job_advice a = {
+        "keep-looking", {{fault("fuel-stale"), 0.1234567}, {-1, i % 3 ? 0.25 : 1e-5}}, 2, 0};
     struct job_news n = {0};
 
     sample_now(100000 + i);
@@ -343,7 +355,8 @@ static void the_quick_reader_agrees_with_the_other(void **state)
 
     next = line + len + 1;
     memcpy(copy, line, len);
-    if (!strstr(copy, "\\u0001")) assert_true(jobline_read(copy, len, &job)); /* that sign, and 1e-5, are the other's */
+    if (!strstr(copy, "\\u0001"))
+      assert_true(jobline_read(copy, len, &job)); /* that sign, and 1e-5, are the other's */
     for (int i = 0; i < 4000; i++) {
       struct buf again = {0};
 
@@ -375,17 +388,25 @@ static void the_quick_reader_agrees_with_the_other(void **state)
 /* A bad line, wherever it stands: it is named, and nothing of the file is taken in. */
 static void a_bad_file_changes_nothing(void **state)
 {
-  static const char good[] = "{\"pullcord\":\"job-1\",\"id\":\"0000000000000000000\",\"opened\":5,\"entries\":[]}\n";
+  static const char good[] =
+      "{\"pullcord\":\"job-1\",\"id\":\"0000000000000000000\",\"opened\":5,\"entries\":[]}\n";
   static const char *const bad[] = {
-      "{", "[]", "3", "{}", "{\"pullcord\":\"job-2\"}", "{\"pullcord\":\"job-1\",\"id\":\"x\",\"opened\":5,\"entries\":[]}",
+      "{",
+      "[]",
+      "3",
+      "{}",
+      "{\"pullcord\":\"job-2\"}",
+      "{\"pullcord\":\"job-1\",\"id\":\"x\",\"opened\":5,\"entries\":[]}",
       "{\"pullcord\":\"job-1\",\"id\":\"000000000000000000i\",\"opened\":5,\"entries\":[]}",
       "{\"pullcord\":\"job-1\",\"id\":\"0000000000000000000\",\"opened\":-5,\"entries\":[]}",
       "{\"pullcord\":\"job-1\",\"id\":\"0000000000000000000\",\"opened\":5.5,\"entries\":[]}",
       "{\"pullcord\":\"job-1\",\"id\":\"0000000000000000000\",\"opened\":5,\"entries\":[],\"more\":1}",
       "{\"pullcord\":\"job-1\",\"id\":\"0000000000000000000\",\"opened\":5,\"entries\":[{}]}",
-      "{\"pullcord\":\"job-1\",\"id\":\"0000000000000000000\",\"opened\":5,\"entries\":[{\"uid\":\"0000000000000000001\","
+      "{\"pullcord\":\"job-1\",\"id\":\"0000000000000000000\",\"opened\":5,\"entries\":[{\"uid\":"
+      "\"0000000000000000001\","
       "\"number\":1,\"at\":5,\"who\":\"a\",\"kind\":\"note\",\"body\":[]}]}",
-      "{\"pullcord\":\"job-1\",\"id\":\"0000000000000000000\",\"opened\":5,\"entries\":[{\"uid\":\"../../etc/passwd0000\","
+      "{\"pullcord\":\"job-1\",\"id\":\"0000000000000000000\",\"opened\":5,\"entries\":[{\"uid\":\"../../etc/"
+      "passwd0000\","
       "\"number\":1,\"at\":5,\"who\":\"a\",\"kind\":\"note\",\"body\":{}}]}"};
   char *folder = sample_folder(), *text;
   struct store *s = sample_store(folder);
@@ -410,7 +431,8 @@ static void a_bad_file_changes_nothing(void **state)
 /* Two benches that worked on, one of the jobs at both: merged either way they hold the same. */
 static void two_stores_merge_to_the_same(void **state)
 {
-  char *one = sample_folder(), *two = sample_folder(), *copy = file_join(one, "copy"), *other = file_join(two, "copy");
+  char *one = sample_folder(), *two = sample_folder(), *copy = file_join(one, "copy"),
+       *other = file_join(two, "copy");
   struct store *a = sample_store(one), *b = sample_store(two);
   struct random r = {11};
   struct job_news n = {0};

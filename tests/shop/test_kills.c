@@ -123,7 +123,8 @@ int main(int argc, char **argv)
     early += got == 0;
   }
   sample_remove(folder);
-  printf("%d kills, %d of them before the first entry; %d pairs of entries were written, none lost or halved\n", kills,
-         early, pairs);
+  printf(
+      "%d kills, %d of them before the first entry; %d pairs of entries were written, none lost or halved\n",
+      kills, early, pairs);
   return pairs > kills / 2 ? 0 : 1; /* the kills must come while it writes */
 }

@@ -105,7 +105,8 @@ static void lists_and_searches(void **state)
 static void only_the_owner_may_read(void **state)
 {
   static const char *const files[] = {"jobs.db", "jobs.db-wal", "jobs.db-shm", "copy"};
-  char *parent = sample_folder(), *folder = file_join(parent, "state"), *copy = file_join(folder, "copy"), id[STORE_ID];
+  char *parent = sample_folder(), *folder = file_join(parent, "state"), *copy = file_join(folder, "copy"),
+       id[STORE_ID];
   struct store *s;
   struct stat st;
   struct err e;
@@ -145,7 +146,8 @@ static void meddle(const char *folder, const char *sql)
 
 static void newer_and_foreign_stores_are_left_alone(void **state)
 {
-  char *folder = sample_folder(), id[STORE_ID], *other = sample_folder(), *path = file_join(folder, "jobs.db"), kept[500];
+  char *folder = sample_folder(), id[STORE_ID], *other = sample_folder(),
+       *path = file_join(folder, "jobs.db"), kept[500];
   struct store *s = sample_store(folder);
   size_t added;
   struct err e;
@@ -220,7 +222,8 @@ static void spoil(const char *path, off_t from, size_t len)
  * is changed. */
 static void damage_is_said_and_nothing_is_changed(void **state)
 {
-  char *folder = sample_folder(), *path = file_join(folder, "jobs.db"), *good = file_join(folder, "good"), id[STORE_ID];
+  char *folder = sample_folder(), *path = file_join(folder, "jobs.db"), *good = file_join(folder, "good"),
+       id[STORE_ID];
   struct store *s = sample_store(folder);
   char kept[500], *now, *before;
   size_t len, was;
