@@ -133,6 +133,8 @@ void judge_entry(const struct run *r, const struct entry *entry, struct judged *
   else out->chosen = out->best + minutes;
   /* what is declared but not worth its repair is told to the owner, not repaired */
   if (entry->act == ACT_DECLARE && entry->at >= 0) out->chosen = fmin(out->chosen, a->give_up_cost);
+  /* whatever it tells can be left unused, so no step gives away more than it costs */
+  if (entry->act != ACT_GIVE_UP) out->chosen = fmin(out->chosen, out->best + minutes + run_refit_minutes(r, entry));
   if (entry->act != ACT_OPEN && is_advised(a, kind, at)) out->chosen = fmin(out->chosen, out->best);
   out->regret = fmax(0, out->chosen - out->best);
   out->right = out->regret <= judge_near * out->best;

@@ -1,7 +1,9 @@
 /* judge.h - what a step costs in expectation, beside the best one.
  *
  * Regret of a step: expected minutes to the end when it is taken next, less those of the best
- * step, as things stand. A step within 2 % of the best is right: the estimates are no better. */
+ * step, as things stand. A step within 2 % of the best is right: the estimates are no better.
+ * No check or repair gives away more than it costs, since one may go on as if it had not been
+ * made; figures of unlikely steps, which are not followed as far, are held to that. */
 #ifndef PRACTICE_JUDGE_H
 #define PRACTICE_JUDGE_H
 

@@ -153,21 +153,41 @@ double run_minutes(const struct run *r, const struct entry *entry, double *parts
   return 0;
 }
 
-/* Covers that an engine cannot run without go back on, with what lies under them; those in
- * `needed` stay off. Their refitting was paid for when they came off. */
-static void shut_to_run(struct run *r, const struct refs *needed)
+/* Does this cover go back on when the engine is run, with those that lie under it? Those in
+ * `needed` (may be NULL) stay off. */
+static bool goes_back(const struct run *r, size_t cover, const struct refs *needed)
 {
   const struct knowledge *k = r->k;
+  bool shut = false;
 
-  for (size_t i = 0; i < k->cover_count; i++) {
-    bool shut = false;
+  for (int x = (int)cover; x >= 0; x = k->covers[x].under) shut = shut || !k->covers[x].run_without;
+  for (size_t n = 0; needed && n < needed->count; n++)
+    for (int x = needed->at[n]; x >= 0; x = k->covers[x].under)
+      if (x == (int)cover) shut = false;
+  return shut;
+}
 
-    for (int x = (int)i; x >= 0; x = k->covers[x].under) shut = shut || !k->covers[x].run_without;
-    for (size_t n = 0; needed && n < needed->count; n++)
-      for (int x = needed->at[n]; x >= 0; x = k->covers[x].under)
-        if (x == (int)i) shut = false;
-    if (shut) r->c.off[i] = false;
+/* Their refitting was paid for when they came off. */
+static void shut_to_run(struct run *r, const struct refs *needed)
+{
+  for (size_t i = 0; i < r->k->cover_count; i++)
+    if (goes_back(r, i, needed)) r->c.off[i] = false;
+}
+
+double run_refit_minutes(const struct run *r, const struct entry *entry)
+{
+  const struct refs *needed = NULL;
+  double sum = 0;
+
+  if (entry->act == ACT_CHECK) {
+    if (!engine_runs(&r->k->checks[entry->at])) return 0;
+    needed = &r->k->checks[entry->at].off;
+  } else if (entry->act != ACT_REPAIR && entry->act != ACT_PROVE && entry->act != ACT_DECLARE) {
+    return 0;
   }
+  for (size_t i = 0; i < r->k->cover_count; i++)
+    if (r->c.off[i] && goes_back(r, i, needed)) sum += r->k->covers[i].minutes_off + r->k->covers[i].minutes_on;
+  return sum;
 }
 
 /* ---- what is possible ------------------------------------------------------------------- */

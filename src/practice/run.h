@@ -87,6 +87,10 @@ void run_make_safe(struct run *r, const struct entry *entry);
 /* Minutes of an entry now, covers included, and the money for parts. */
 double run_minutes(const struct run *r, const struct entry *entry, double *parts);
 
+/* Minutes of covers that are off and go back on because this entry runs the engine: what it
+ * costs to have them off again. */
+double run_refit_minutes(const struct run *r, const struct entry *entry);
+
 /* Would the repair of this fault cost more than the machine is worth? Then it is told to the
  * owner instead. */
 bool run_not_worth_it(const struct run *r, int fault);

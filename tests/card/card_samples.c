@@ -83,7 +83,8 @@ static void in_full(struct card *card, const struct knowledge *k, const char *te
 static void fill(const struct knowledge *k, struct bench_case *c, size_t result)
 {
   for (size_t i = 0; i < k->check_count && c->result_count < 30; i++)
-    if (k->checks[i].kind != KIND_MEASURE && !case_result_of(c, (int)i) && result < k->checks[i].results.count)
+    if (k->checks[i].kind != KIND_MEASURE &&
+        !case_result_of(c, (int)i) && result < k->checks[i].results.count)
       case_set_result(c, (struct case_result){.check = (int)i, .result = (int)result, .sure = 1});
 }
 

@@ -3,8 +3,8 @@
  * order, each pair of neighbours clearly apart; and the best path gives nothing away.
  *
  * 400 machines, each worked by all five: 2,000 runs. To stay within minutes the judge follows
- * fewer moves less far than in a practice run (judge_quickly). Whoever has taken 20 steps, or has
- * spent what the machine is worth, gives it up, and that is judged like any other step. */
+ * fewer moves less far than in a practice run (judge_quickly), and the count stops after 20 steps
+ * or when what the machine is worth has been spent. */
 #include <math.h>
 #include <stdarg.h>
 #include <stddef.h>
@@ -142,11 +142,9 @@ static double work(struct with *w, int kind, uint64_t seed)
   double given;
 
   with_run(w, HIDDEN_ANY, NULL, seed, true, &r);
-  while (r.end == RUN_OPEN) {
-    struct entry entry = {.act = ACT_GIVE_UP, .at = -1, .sure = -1};
+  while (r.end == RUN_OPEN && r.step_count < STEPS && !all_spent(&r)) {
+    struct entry entry = choose(&r, kind, &x);
 
-    if (r.step_count < STEPS && !all_spent(&r)) entry = choose(&r, kind, &x);
-    else if (kind == 0) break; /* the best path would go on: nothing is given away by stopping the count */
     run_make_safe(&r, &entry);
     if (run_do(&r, &entry, &e)) fail_msg("seed %llu: %s", (unsigned long long)seed, e.text);
   }
