@@ -42,7 +42,8 @@ static int read_sitting(const struct args *a, struct sitting *s, struct err *e)
 {
   int status = 0;
 
-  if (a->level && !level_named(a->level, &s->level)) return wrong_word(e, "--level", a->level, "worked, guided, free, exam");
+  if (a->level && !level_named(a->level, &s->level))
+    return wrong_word(e, "--level", a->level, "worked, guided, free, exam");
   if (a->kind && !hidden_kind_named(a->kind, &s->kind))
     return wrong_word(e, "--kind", a->kind, "one, two, misleading, last-repair, nothing, any");
   if (a->machine_class) snprintf(s->machine, sizeof s->machine, "%s", a->machine_class);
@@ -120,8 +121,8 @@ static bool take_up(struct practice *p, const struct args *args)
              record_replay(&last, p->k, p->assessor, last.count, &p->run, &e) == 0) {
     record_free(&p->record);
     p->record = last;
-    bench_say("Run %d goes on (%s, %zu steps done). --new begins another.", count, level_name(last.sitting.level),
-              p->run.step_count);
+    bench_say("Run %d goes on (%s, %zu steps done). --new begins another.", count,
+              level_name(last.sitting.level), p->run.step_count);
     return true;
   } else {
     if (!last.summary.over) bench_say("Run %d was made with other knowledge and stays as it is.", count);
@@ -141,16 +142,19 @@ static int sit_down(struct practice *p, const struct args *args, struct err *e)
   terminal_begin(NULL);
   bench_say("Practice: nobody gets hurt here. Type help for what I take, quit to leave; every step is kept.");
   if (!take_up(p, args)) status = begin(p, args, &done, e);
-  if (status == 0 && done) bench_say("You have begun every machine of this set. \"pullcord practice score FILE\" shows the marks.");
+  if (status == 0 && done)
+    bench_say("You have begun every machine of this set. \"pullcord practice score FILE\" shows the marks.");
   if (status == 0 && !done) {
-    if (p->record.sitting.number) bench_say("%s, machine %d.", p->record.sitting.set, p->record.sitting.number);
+    if (p->record.sitting.number)
+      bench_say("%s, machine %d.", p->record.sitting.set, p->record.sitting.number);
     bench_say("Level: %s.", level_name(p->record.sitting.level));
     practice_show_machine(p);
     status = p->record.sitting.level == LEVEL_WORKED ? practice_worked(p, e) : practice_talk(p, e);
     if (status == 0 && p->left) bench_say("Kept. \"pullcord practice\" goes on with it.");
     if (status == 0 && !p->left) {
       practice_show_end(p);
-      if (p->record.sitting.level < LEVEL_EXAM && bench_yes("See the debrief now?", true)) practice_show_debrief(p, e);
+      if (p->record.sitting.level < LEVEL_EXAM && bench_yes("See the debrief now?", true))
+        practice_show_debrief(p, e);
     }
   }
   terminal_end();
@@ -164,7 +168,9 @@ static int remake(struct practice *p, const char *text, size_t most, struct err 
 {
   int count = progress_count(p->state, p->who), n = text ? (int)strtol(text, NULL, 10) : count, status;
 
-  if (count == 0) return err_set(e, EX_NOINPUT, NULL, 0, "%s has no practice runs yet. \"pullcord practice\" begins one.", p->who);
+  if (count == 0)
+    return err_set(e, EX_NOINPUT, NULL, 0, "%s has no practice runs yet. \"pullcord practice\" begins one.",
+                   p->who);
   if (n < 1 || n > count) return err_set(e, EX_USAGE, NULL, 0, "runs of %s go from 1 to %d.", p->who, count);
   p->path = progress_file(p->state, p->who, n);
   status = record_read(p->path, p->k, &p->record, e);
@@ -212,8 +218,9 @@ static int replay(struct practice *p, const struct args *args, struct err *e)
   summary_of(&p->run, &now);
   bench_say("%.1f minutes, %.1f given away: %s.", now.minutes, now.regret,
             !p->record.summary.over ? "the run is not over"
-            : now.regret - p->record.summary.regret < 0.01 && p->record.summary.regret - now.regret < 0.01 ? "as it was kept"
-                                                                                                           : "NOT as it was kept");
+            : now.regret - p->record.summary.regret < 0.01 && p->record.summary.regret - now.regret < 0.01
+                ? "as it was kept"
+                : "NOT as it was kept");
   return 0;
 }
 
@@ -227,7 +234,9 @@ static int what_if(struct practice *p, const struct args *args, struct err *e)
   long n = args->positional_count > 3 ? strtol(args->positional[2], NULL, 10) : 0;
   int status;
 
-  if (n < 1) return err_set(e, EX_USAGE, NULL, 0, "practice what-if wants a run, a step and an entry: what-if 3 2 spark test");
+  if (n < 1)
+    return err_set(e, EX_USAGE, NULL, 0,
+                   "practice what-if wants a run, a step and an entry: what-if 3 2 spark test");
   status = remake(p, args->positional[1], 0, e);
   while (status == 0 && at < p->record.count && steps + 1 < (size_t)n) {
     const struct entry *x = &p->record.entries[at++];
@@ -236,14 +245,17 @@ static int what_if(struct practice *p, const struct args *args, struct err *e)
     steps += x->act != ACT_LEAD && x->act != ACT_WIPE;
   }
   if (status) return status;
-  for (int i = 3; i < args->positional_count; i++) buf_addf(&words, "%s%s", i > 3 ? " " : "", args->positional[i]);
-  if (!practice_read_entry(p, buf_text(&words), &entry)) status = err_set(e, EX_USAGE, NULL, 0, "that is no entry.");
+  for (int i = 3; i < args->positional_count; i++)
+    buf_addf(&words, "%s%s", i > 3 ? " " : "", args->positional[i]);
+  if (!practice_read_entry(p, buf_text(&words), &entry))
+    status = err_set(e, EX_USAGE, NULL, 0, "that is no entry.");
   else if (!run_possible(&p->run, &entry, why, sizeof why)) status = err_set(e, EX_USAGE, NULL, 0, "%s", why);
   else {
     size_t before = p->run.step_count;
 
     status = run_do(&p->run, &entry, e);
-    if (status == 0 && p->run.end == RUN_UNSAFE) bench_say("That would have stopped the run: %s", p->run.unsafe);
+    if (status == 0 && p->run.end == RUN_UNSAFE)
+      bench_say("That would have stopped the run: %s", p->run.unsafe);
     else if (status == 0 && p->run.step_count > before) {
       bench_say("Had you at step %ld:", n);
       practice_show_step(p, &p->run.steps[before]);
@@ -299,9 +311,12 @@ static int forget(struct practice *p, const struct args *args, struct err *e)
 
 /* ---- the command ------------------------------------------------------------------------ */
 
-static const struct { const char *word; int (*run)(struct practice *, const struct args *, struct err *); } things[] = {
-  {"run", sit_down}, {"debrief", show_debrief}, {"replay", replay}, {"what-if", what_if}, {"progress", show_progress},
-  {"forget", forget}, {"set", practice_make_set}, {"score", practice_score}, {"case", practice_check_case}};
+static const struct {
+  const char *word;
+  int (*run)(struct practice *, const struct args *, struct err *);
+} things[] = {{"run", sit_down},          {"debrief", show_debrief},   {"replay", replay},
+              {"what-if", what_if},       {"progress", show_progress}, {"forget", forget},
+              {"set", practice_make_set}, {"score", practice_score},   {"case", practice_check_case}};
 
 enum { THINGS = sizeof things / sizeof things[0] };
 
@@ -314,8 +329,8 @@ static int dispatch(struct practice *p, const struct args *args, struct err *e)
     if (strcmp(word, things[i].word) == 0) return things[i].run(p, args, e);
   }
   near = text_nearest(word, words, THINGS);
-  return err_set(e, EX_USAGE, NULL, 0, "practice has no \"%.40s\"%s%s%s", word, near ? "; did you mean \"" : ".", near ? near : "",
-                 near ? "\"?" : "");
+  return err_set(e, EX_USAGE, NULL, 0, "practice has no \"%.40s\"%s%s%s", word,
+                 near ? "; did you mean \"" : ".", near ? near : "", near ? "\"?" : "");
 }
 
 int run_practice(const struct args *args, struct err *e)
@@ -326,7 +341,8 @@ int run_practice(const struct args *args, struct err *e)
 
   if (status) return status;
   if (!progress_name_good(p.who))
-    status = err_set(e, EX_USAGE, NULL, 0, "--as takes a name of small letters, digits and hyphens, not \"%.40s\".", p.who);
+    status = err_set(e, EX_USAGE, NULL, 0,
+                     "--as takes a name of small letters, digits and hyphens, not \"%.40s\".", p.who);
   if (status == 0) status = read_sitting(args, &p.record.sitting, e);
   if (status == 0) status = store_folder(&p.state, e);
   if (status == 0) status = assessor_open(&k, &p.assessor, e);

@@ -18,7 +18,7 @@ struct practice {
   int listed[400];
   size_t listed_count;
   char *again; /* what was typed instead of a number, to be taken next */
-  bool left; /* the input ended, or quit was typed */
+  bool left;   /* the input ended, or quit was typed */
 };
 
 /* The conversation, from where the record stands to its end or until it is left. */

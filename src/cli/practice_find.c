@@ -12,7 +12,7 @@
 #include "shop/words.h"
 
 enum { MOST = 6 };
-static const double enough = 0.3, margin = 0.12;
+static const double enough = 0.3, clear = 0.6, margin = 0.12;
 
 /* Lets the person choose by number. -1: none of them; any other line is taken as the next. */
 static int choose(struct practice *p, const char *const *names, const int *at, size_t count)
@@ -33,26 +33,45 @@ static int choose(struct practice *p, const char *const *names, const int *at, s
   return chosen;
 }
 
+/* A name that only half fits is asked about, since making a check costs minutes. */
+static int confirmed(struct practice *p, int check, double score)
+{
+  struct buf q = {0};
+  bool yes;
+
+  if (score >= clear) return check;
+  buf_addf(&q, "Do you mean: %s?", p->k->checks[check].name);
+  yes = bench_yes(buf_text(&q), true);
+  buf_free(&q);
+  return yes ? check : -1;
+}
+
 int practice_find_check(struct practice *p, const char *words)
 {
   struct word_match m[MOST * 3];
   const char *names[MOST];
   int at[MOST], exact = knowledge_find(p->k, ENTRY_CHECK, words);
   size_t n, count = 0, open;
+  double best = 0;
 
   if (exact >= 0) return exact;
   n = words_match_checks(p->k, words, m, MOST * 3);
+  if (n && m[0].score >= clear && case_needs(&p->run.c, &p->k->checks[m[0].at].needs, &open) == TRI_LACKS)
+    return m[0].at; /* why it cannot be made is said elsewhere */
   for (size_t i = 0; i < n && count < MOST; i++) {
-    if (m[i].score < enough || case_needs(&p->run.c, &p->k->checks[m[i].at].needs, &open) == TRI_LACKS) continue;
-    if (count && m[i].score < m[0].score - margin) break;
+    if (m[i].score < enough || case_needs(&p->run.c, &p->k->checks[m[i].at].needs, &open) == TRI_LACKS)
+      continue;
+    if (count == 0) best = m[i].score;
+    if (m[i].score < best - margin) break;
     names[count] = p->k->checks[m[i].at].name;
     at[count++] = m[i].at;
   }
   if (count == 0) {
-    bench_say("I know no check called \"%s\" for this machine. \"checks\" lists them; \"help\" has the rest.", words);
+    bench_say("I know no check called \"%s\" for this machine. \"checks\" lists them; \"help\" has the rest.",
+              words);
     return -1;
   }
-  return count == 1 || m[0].score > 0.95 ? at[0] : choose(p, names, at, count);
+  return count == 1 || best > 0.95 ? confirmed(p, at[0], best) : choose(p, names, at, count);
 }
 
 /* Do all words of `words` stand in name? */
@@ -68,7 +87,8 @@ static bool holds(const char *name, const char *words)
 }
 
 /* An entry by id or by words in its name. */
-static int by_name(struct practice *p, const char *const *ids, const char *const *names, size_t count, const char *words)
+static int by_name(struct practice *p, const char *const *ids, const char *const *names, size_t count,
+                   const char *words)
 {
   const char *offered[MOST];
   int at[MOST];
@@ -88,7 +108,8 @@ static int by_name(struct practice *p, const char *const *ids, const char *const
 int practice_find_cover(struct practice *p, const char *words)
 {
   const struct knowledge *k = p->k;
-  const char **ids = mem_array(k->cover_count, sizeof *ids), **names = mem_array(k->cover_count, sizeof *names), *near;
+  const char **ids = mem_array(k->cover_count, sizeof *ids),
+             **names = mem_array(k->cover_count, sizeof *names), *near;
   int found;
 
   for (size_t i = 0; i < k->cover_count; i++) {
@@ -98,8 +119,8 @@ int practice_find_cover(struct practice *p, const char *words)
   found = by_name(p, ids, names, k->cover_count, words);
   if (found < 0 && !p->again) {
     near = text_nearest(words, ids, k->cover_count);
-    bench_say("I know no cover called \"%s\"%s%s%s. \"covers\" lists them.", words, near ? "; did you mean " : "",
-              near ? near : "", near ? "?" : "");
+    bench_say("I know no cover called \"%s\"%s%s%s. \"covers\" lists them.", words,
+              near ? "; did you mean " : "", near ? near : "", near ? "?" : "");
   }
   free(ids);
   free(names);
@@ -109,7 +130,8 @@ int practice_find_cover(struct practice *p, const char *words)
 /* "nothing", "nothing wrong", "nothing broken". */
 static bool means_nothing(const char *words)
 {
-  return strcmp(words, "nothing") == 0 || strcmp(words, "nothing wrong") == 0 || strcmp(words, "nothing broken") == 0;
+  return strcmp(words, "nothing") == 0 || strcmp(words, "nothing wrong") == 0 ||
+         strcmp(words, "nothing broken") == 0;
 }
 
 int practice_find_fault(struct practice *p, const char *words)
@@ -123,13 +145,15 @@ int practice_find_fault(struct practice *p, const char *words)
   if (exact >= 0) return exact;
   n = words_match_faults(p->k, words, m, MOST);
   for (size_t i = 0; i < n; i++) {
-    if (m[i].score < enough || case_needs(&p->run.c, &p->k->faults[m[i].at].needs, &open) == TRI_LACKS) continue;
+    if (m[i].score < enough || case_needs(&p->run.c, &p->k->faults[m[i].at].needs, &open) == TRI_LACKS)
+      continue;
     if (count && m[i].score < m[0].score - margin) break;
     names[count] = p->k->faults[m[i].at].name;
     at[count++] = m[i].at;
   }
   if (count == 0) {
-    bench_say("I know no cause called \"%s\" for this machine. \"pullcord list faults\" names them all.", words);
+    bench_say("I know no cause called \"%s\" for this machine. \"pullcord list faults\" names them all.",
+              words);
     return -1;
   }
   return count == 1 || m[0].score > 0.95 ? at[0] : choose(p, names, at, count);
@@ -138,7 +162,8 @@ int practice_find_fault(struct practice *p, const char *words)
 int practice_find_repair(struct practice *p, const char *words)
 {
   const struct knowledge *k = p->k;
-  const char **ids = mem_array(k->repair_count, sizeof *ids), **names = mem_array(k->repair_count, sizeof *names);
+  const char **ids = mem_array(k->repair_count, sizeof *ids),
+             **names = mem_array(k->repair_count, sizeof *names);
   int found, fault;
 
   for (size_t i = 0; i < k->repair_count; i++) {
@@ -240,15 +265,17 @@ bool practice_read_entry(struct practice *p, const char *typed, struct entry *ou
   *out = (struct entry){.sure = -1, .at = -1};
   snprintf(line, sizeof line, "%s", typed);
   text_lower(line);
-  if (begins(line, "lead", &rest) || strcmp(line, "plug lead off") == 0 || strcmp(line, "plug lead on") == 0) {
+  if (begins(line, "lead", &rest) || strcmp(line, "plug lead off") == 0 ||
+      strcmp(line, "plug lead on") == 0) {
     *out = (struct entry){.act = ACT_LEAD, .at = strstr(line, "off") == NULL, .sure = -1};
     return true;
   }
   if (begins(line, "wipe", &rest)) out->act = ACT_WIPE;
-  else if (strcmp(line, "run") == 0 || strcmp(line, "prove") == 0 || strcmp(line, "run it") == 0) out->act = ACT_PROVE;
+  else if (strcmp(line, "run") == 0 || strcmp(line, "prove") == 0 || strcmp(line, "run it") == 0)
+    out->act = ACT_PROVE;
   else if (strcmp(line, "give up") == 0) out->act = ACT_GIVE_UP;
-  else if (begins(line, "repair", &rest) || begins(line, "replace", &rest) || begins(line, "declare", &rest) ||
-           begins(line, "fit", &rest))
+  else if (begins(line, "repair", &rest) || begins(line, "replace", &rest) ||
+           begins(line, "declare", &rest) || begins(line, "fit", &rest))
     return read_fix(p, line, out);
   else if (begins(line, "open", &rest)) {
     if (wants_name(rest, "open air box")) return false;

@@ -3,6 +3,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <unistd.h>
 
 #include "cli/bench.h"
 #include "cli/practice.h"
@@ -11,7 +12,7 @@
 #include "report/answer.h"
 #include "report/parts.h"
 
-enum { PAGE = 17 };
+enum { PAGE = 17, SCREEN = 22 };
 
 void practice_show_machine(const struct practice *p)
 {
@@ -20,7 +21,8 @@ void practice_show_machine(const struct practice *p)
 
   for (size_t i = 0; i < p->k->feature_count; i++)
     if (r->c.features[i] == TRI_HAS) buf_addf(&has, "%s%s", has.len ? ", " : "", p->k->features[i].name);
-  bench_say("A %s. The owner says: \"%s\".", p->k->classes[r->c.machine_class].name, hidden_words(&r->hidden));
+  bench_say("A %s. The owner says: \"%s\".", p->k->classes[r->c.machine_class].name,
+            hidden_words(&r->hidden));
   bench_say("It has: %s.", buf_text(&has));
   buf_free(&has);
 }
@@ -71,7 +73,8 @@ static void show_systems(const struct practice *p)
     }
     if (!before && count) buf_addf(&b, "%s%s (%zu)", b.len ? ", " : "", system, count);
   }
-  bench_say("Checks that this machine can have: %s. \"checks fuel\" lists those of a system, \"checks fuel 2\" its second page.",
+  bench_say("Checks that this machine can have: %s. \"checks fuel\" lists those of a system, \"checks fuel "
+            "2\" its second page.",
             buf_text(&b));
   buf_free(&b);
 }
@@ -88,11 +91,12 @@ void practice_show_checks(struct practice *p, const char *words)
   }
   p->listed_count = 0;
   for (size_t i = 0; i < p->k->check_count && p->listed_count < sizeof p->listed / sizeof p->listed[0]; i++)
-    if (strcmp(p->k->checks[i].system, system) == 0 && can_be_made(p, (int)i)) p->listed[p->listed_count++] = (int)i;
+    if (strcmp(p->k->checks[i].system, system) == 0 && can_be_made(p, (int)i))
+      p->listed[p->listed_count++] = (int)i;
   if (page < 1) page = 1;
   for (size_t i = (size_t)(page - 1) * PAGE; i < p->listed_count && shown < PAGE; i++, shown++)
-    printf("%3zu. %-58.58s %5.1f min%s\n", i + 1, p->k->checks[p->listed[i]].name, minutes_of(p, p->listed[i]),
-           case_result_of(&p->run.c, p->listed[i]) ? " made" : "");
+    printf("%3zu. %-58.58s %5.1f min%s\n", i + 1, p->k->checks[p->listed[i]].name,
+           minutes_of(p, p->listed[i]), case_result_of(&p->run.c, p->listed[i]) ? " made" : "");
   if (p->listed_count == 0) show_systems(p);
   else if ((size_t)page * PAGE < p->listed_count) bench_say("More: checks %s %d", system, page + 1);
 }
@@ -106,7 +110,8 @@ void practice_show_covers(const struct practice *p)
     const struct cover *c = &k->covers[i];
 
     if (case_needs(&p->run.c, &c->needs, &open) == TRI_LACKS) continue;
-    printf("  %-44.44s %4.1f min off and on%s\n", c->name, c->minutes_off + c->minutes_on, p->run.c.off[i] ? ", off now" : "");
+    printf("  %-44.44s %4.1f min off and on%s\n", c->name, c->minutes_off + c->minutes_on,
+           p->run.c.off[i] ? ", off now" : "");
   }
 }
 
@@ -121,8 +126,10 @@ void practice_show_step(const struct practice *p, const struct step *s)
   bench_say("%s)", buf_text(&b));
   printf("%s", terminal_plain());
   buf_free(&b);
-  if (s->taken_back) bench_say("%d earlier results may have come from what was put right: they would have to be looked at again.",
-                               s->taken_back);
+  if (s->taken_back)
+    bench_say(
+        "%d earlier results may have come from what was put right: they would have to be looked at again.",
+        s->taken_back);
 }
 
 void practice_show_path(const struct practice *p)
@@ -159,16 +166,17 @@ void practice_show_hint(const struct practice *p)
   int leading = run_leading(r, &chance);
 
   debrief_better(&b, p->k, &o[0].step);
-  bench_say("Leading now: %s, %.0f %%. Best next: %s; to the end about %.0f min.", debrief_fault(p->k, leading), 100 * chance,
-            buf_text(&b), o[0].cost);
+  bench_say("Leading now: %s, %.0f %%. Best next: %s; to the end about %.0f min.",
+            debrief_fault(p->k, leading), 100 * chance, buf_text(&b), o[0].cost);
   buf_free(&b);
   if (r->advice.count < 2) return;
   debrief_better(&b, p->k, &o[1].step);
   bench_say("Then comes: %s, %.0f min.", buf_text(&b), o[1].cost);
   buf_free(&b);
   for (size_t i = 0; i < o[0].result_count; i++)
-    bench_say("  if %s (%.0f in 100): most likely %s", p->k->checks[o[0].step.at].labels.items[o[0].results[i].result],
-              100 * o[0].results[i].chance, debrief_fault(p->k, o[0].results[i].fault));
+    bench_say("  if %s (%.0f in 100): most likely %s",
+              p->k->checks[o[0].step.at].labels.items[o[0].results[i].result], 100 * o[0].results[i].chance,
+              debrief_fault(p->k, o[0].results[i].fault));
 }
 
 void practice_show_end(const struct practice *p)
@@ -178,14 +186,36 @@ void practice_show_end(const struct practice *p)
 
   printf("\n");
   if (p->record.sitting.level == LEVEL_EXAM) {
-    bench_say("That is the end of this one, and it is kept. When the class is through: pullcord practice debrief.");
+    bench_say(
+        "That is the end of this one, and it is kept. When the class is through: pullcord practice debrief.");
     return;
   }
   debrief_end(&b, r);
   bench_say("%s", buf_text(&b));
   buf_free(&b);
-  bench_say("%.0f minutes, parts %.0f. Given away by choice: %.0f min of an expected %.0f (score %.0f of 100).", r->minutes,
-            r->parts, r->regret, r->expected, run_score(r));
+  bench_say(
+      "%.0f minutes, parts %.0f. Given away by choice: %.0f min of an expected %.0f (score %.0f of 100).",
+      r->minutes, r->parts, r->regret, r->expected, run_score(r));
+}
+
+/* A screenful at a time for a person; all at once for a pipe. */
+static void show_in_pages(struct buf *b)
+{
+  bool person = isatty(STDIN_FILENO) && isatty(STDOUT_FILENO);
+  size_t lines = 0;
+
+  for (const char *at = buf_text(b), *end; *at; at = end) {
+    end = strchr(at, '\n');
+    end = end ? end + 1 : at + strlen(at);
+    fwrite(at, 1, (size_t)(end - at), stdout);
+    if (person && ++lines % SCREEN == 0 && *end) {
+      char *line = terminal_line("[enter goes on, quit stops] ");
+
+      if (!line) break;
+      free(line);
+    }
+  }
+  buf_free(b);
 }
 
 void practice_show_debrief(struct practice *p, struct err *e)
@@ -195,7 +225,7 @@ void practice_show_debrief(struct practice *p, struct err *e)
 
   if (debrief_make(&d, &p->run, &p->record.sitting, p->assessor, e) == 0) {
     debrief_text(&b, &d, terminal_width());
-    bench_print(&b);
+    show_in_pages(&b);
   } else {
     bench_say("%s", e->text);
   }

@@ -13,22 +13,23 @@
 #include "report/parts.h"
 
 static const char help_text[] =
-  "  spark test        make a check: by its name, its id, or its number in a list\n"
-  "  checks [system]   what can be checked, with minutes; checks fuel 2: second page\n"
-  "  how CHECK         cautions and how it is done (costs nothing)\n"
-  "  covers            what can come off; open COVER takes it off (minutes!)\n"
-  "  repair PART       repair or renew it, put together and try: repair clean jet, 60 %\n"
-  "  run               run it as the owner does, nothing changed\n"
-  "  declare CAUSE     you are sure: declare main jet blocked, 80 %. That ends the run\n"
-  "                    declare nothing: nothing is broken\n"
-  "  lead off, lead on plug lead: off before hands go near blade, chain or belt\n"
-  "  wipe              wipe up petrol that was let out\n"
-  "  path, machine     what was done so far; what stands on the bench\n"
-  "  hint              what is best now, and why (guided only)\n"
-  "  give up           stop and tell the owner\n"
-  "  quit              leave; \"pullcord practice\" goes on where you were\n"
-  "Every check costs minutes, every part money, as in life. A result once seen stays\n"
-  "so. Readings are yours to judge. Steps are judged by what could be known.\n";
+    "  spark test        make a check: by its name, its id, or its number in a list\n"
+    "  checks [system]   what can be checked, with minutes; checks fuel 2: second page\n"
+    "  how CHECK         cautions and how it is done (costs nothing)\n"
+    "  covers            what can come off; open COVER takes it off (minutes!)\n"
+    "  repair PART       repair or renew it, put together and try: repair clean jet, 60 %\n"
+    "  run               run it as the owner does, nothing changed\n"
+    "  declare CAUSE     you are sure: declare main jet blocked, 80 %. It is put right,\n"
+    "                    and if that was it the run ends\n"
+    "                    declare nothing: nothing is broken\n"
+    "  lead off, lead on plug lead: off before hands go near blade, chain or belt\n"
+    "  wipe              wipe up petrol that was let out\n"
+    "  path, machine     what was done so far; what stands on the bench\n"
+    "  hint              what is best now, and why (guided only)\n"
+    "  give up           stop and tell the owner\n"
+    "  quit              leave; \"pullcord practice\" goes on where you were\n"
+    "Every check costs minutes, every part money, as in life. A result once seen stays\n"
+    "so. Readings are yours to judge. Steps are judged by what could be known.\n";
 
 int practice_keep(struct practice *p, struct err *e)
 {
@@ -66,7 +67,8 @@ static bool prepare(struct practice *p, struct entry *entry, char **expect)
     int *ids = mem_array(p->k->caution_count + 1, sizeof *ids);
     size_t count = 0;
 
-    part_add_cautions(p->k, &p->run.c, &p->k->checks[entry->at].cautions, &p->k->checks[entry->at].off, ids, &count);
+    part_add_cautions(p->k, &p->run.c, &p->k->checks[entry->at].cautions, &p->k->checks[entry->at].off, ids,
+                      &count);
     for (size_t i = 0; i < count; i++) bench_say("CAUTION: %s", p->k->cautions[ids[i]].text);
     free(ids);
     *expect = terminal_line("What do you expect this to show, and what would it tell you? ");
@@ -79,12 +81,12 @@ static bool prepare(struct practice *p, struct entry *entry, char **expect)
     struct buf q = {0};
     bool yes;
 
-    buf_addf(&q, "%s%s%s: %.0f minutes%s", entry->act == ACT_DECLARE ? p->k->faults[entry->at].name : "",
-             entry->act == ACT_DECLARE ? "; " : "", p->k->repairs[repair].name, minutes, parts > 0 ? ", parts " : "");
-    if (parts > 0) buf_addf(&q, "%.0f", parts);
-    buf_add(&q, entry->act == ACT_DECLARE ? ", and the run ends. Is that it?" : ". Do it?");
-    yes = bench_yes(buf_text(&q), true);
+    buf_addf(&q, "%s: %.0f minutes", p->k->repairs[repair].name, minutes);
+    if (parts > 0) buf_addf(&q, ", parts %.0f", parts);
+    if (entry->act == ACT_DECLARE) buf_addf(&q, ". You declare: %s", p->k->faults[entry->at].name);
+    bench_say("%s.", buf_text(&q));
     buf_free(&q);
+    yes = bench_yes("Do it?", true);
     if (!yes) return false;
   }
   if (entry->act == ACT_DECLARE && entry->sure < 0) {
@@ -118,10 +120,14 @@ static int do_entry(struct practice *p, struct entry *entry, struct err *e)
     status = run_do(&p->run, entry, e);
     record_add(&p->record, entry);
     if (status == 0) status = practice_keep(p, e);
+    if (entry->act == ACT_WIPE) bench_say("Wiped up, and left to dry.");
+    if (entry->act == ACT_LEAD)
+      bench_say("The plug lead is %s.", p->run.lead_off ? "off and held clear" : "on");
     if (status == 0 && p->run.step_count > before) {
       practice_show_step(p, &p->run.steps[p->run.step_count - 1]);
       if (p->record.sitting.level == LEVEL_GUIDED && p->run.end != RUN_UNSAFE) comment(p);
-      if (p->run.spilt && !spilt && p->run.end == RUN_OPEN) bench_say("Petrol was let out there, and it is not wiped up.");
+      if (p->run.spilt && !spilt && p->run.end == RUN_OPEN)
+        bench_say("Petrol was let out there, and it is not wiped up.");
     }
   } else {
     bench_say("Not done.");
@@ -219,10 +225,14 @@ int practice_worked(struct practice *p, struct err *e)
       p->left = true;
       return 0;
     }
-    if (unsafe_wants_lead_off(&p->run, &entry) && !p->run.lead_off) bench_say("First the plug lead comes off.");
-    if (unsafe_makes_spark(&p->run, &entry) && p->run.spilt) bench_say("First the petrol is wiped up and left to dry.");
-    if (unsafe_wants_lead_off(&p->run, &entry)) record_add(&p->record, &(struct entry){.act = ACT_LEAD, .sure = -1});
-    if (unsafe_makes_spark(&p->run, &entry)) record_add(&p->record, &(struct entry){.act = ACT_WIPE, .sure = -1});
+    if (unsafe_wants_lead_off(&p->run, &entry) && !p->run.lead_off)
+      bench_say("First the plug lead comes off.");
+    if (unsafe_makes_spark(&p->run, &entry) && p->run.spilt)
+      bench_say("First the petrol is wiped up and left to dry.");
+    if (unsafe_wants_lead_off(&p->run, &entry))
+      record_add(&p->record, &(struct entry){.act = ACT_LEAD, .sure = -1});
+    if (unsafe_makes_spark(&p->run, &entry))
+      record_add(&p->record, &(struct entry){.act = ACT_WIPE, .sure = -1});
     run_make_safe(&p->run, &entry);
     status = run_do(&p->run, &entry, e);
     record_add(&p->record, &entry);

@@ -182,16 +182,16 @@ static void result_csv(const struct record *x)
 {
   const struct summary *s = &x->summary;
 
-  printf("%s,%d,%s,%s,%s,%s,%d,%.1f,%.1f,%.1f,%.1f,%.1f,", x->sitting.apprentice, x->sitting.number, s->over ? "yes" : "no",
-         s->over ? s->truth : "", s->over ? s->right ? "yes" : "no" : "", s->unsafe ? "yes" : "no", s->steps, s->minutes, s->parts,
-         s->regret, s->expected, s->score);
+  printf("%s,%d,%s,%s,%s,%s,%d,%.1f,%.1f,%.1f,%.1f,%.1f,", x->sitting.apprentice, x->sitting.number,
+         s->over ? "yes" : "no", s->over ? s->truth : "", s->over ? s->right ? "yes" : "no" : "",
+         s->unsafe ? "yes" : "no", s->steps, s->minutes, s->parts, s->regret, s->expected, s->score);
   if (s->brier >= 0 && s->over) printf("%.3f", s->brier);
   printf("\n");
 }
 
 /* All results of one apprentice for the set. */
-static void score_one(struct practice *p, const char *folder, const char *apprentice, const char *set, bool csv,
-                      struct json *list)
+static void score_one(struct practice *p, const char *folder, const char *apprentice, const char *set,
+                      bool csv, struct json *list)
 {
   int count = progress_count(folder, apprentice);
 
@@ -255,7 +255,8 @@ int practice_score(struct practice *p, const struct args *args, struct err *e)
   if (!args->json)
     printf("apprentice,number,over,truth,right,unsafe,steps,minutes,parts,given-away,expected,score,brier\n");
   for (size_t i = 0; i < count; i++) {
-    score_one(p, args->from ? args->from : p->state, names[i], json_text(json_member(j, "name")), !args->json, list);
+    score_one(p, args->from ? args->from : p->state, names[i], json_text(json_member(j, "name")), !args->json,
+              list);
     free(names[i]);
   }
   free(names);
@@ -286,7 +287,8 @@ int practice_check_case(struct practice *p, const struct args *args, struct err 
   int status;
 
   if (!p->record.sitting.laid)
-    return err_set(e, EX_USAGE, NULL, 0, "practice case wants the file of a case: pullcord practice case --case FILE");
+    return err_set(e, EX_USAGE, NULL, 0,
+                   "practice case wants the file of a case: pullcord practice case --case FILE");
   (void)args;
   status = sitting_begin(&p->record.sitting, p->k, p->assessor, false, &r, e);
   if (status) {
@@ -297,13 +299,20 @@ int practice_check_case(struct practice *p, const struct args *args, struct err 
   status = walk_to_the_end(&r, e);
   if (status == 0) {
     bench_say("%s: \"%s\".", p->k->classes[r.c.machine_class].name, hidden_words(&r.hidden));
-    if (!leading) bench_say("Careful: none of its faults leads to that complaint in the knowledge, so nobody can reason it out.");
-    bench_say("%s: expected minutes of the best path %.0f; on this machine it takes %.0f and %.0f in parts, in %zu steps.",
-              r.right ? "Can be solved" : "The best path does NOT find it", r.expected, r.minutes, r.parts, r.step_count);
+    if (!leading)
+      bench_say("Careful: none of its faults leads to that complaint in the knowledge, so nobody can reason "
+                "it out.");
+    bench_say("%s: expected minutes of the best path %.0f; on this machine it takes %.0f and %.0f in parts, "
+              "in %zu steps.",
+              r.right ? "Can be solved" : "The best path does NOT find it", r.expected, r.minutes, r.parts,
+              r.step_count);
     if (r.right)
-      bench_say("That is %s.", r.minutes <= 0.6 * r.expected ? "easier than it looks at first"
-                               : r.minutes <= 1.3 * r.expected ? "as hard as it looks at first" : "harder than it looks at first");
-    else status = err_set(e, EX_DATAERR, NULL, 0, "results, or the lack of signs, point away from what is wrong.");
+      bench_say("That is %s.", r.minutes <= 0.6 * r.expected   ? "easier than it looks at first"
+                               : r.minutes <= 1.3 * r.expected ? "as hard as it looks at first"
+                                                               : "harder than it looks at first");
+    else
+      status =
+          err_set(e, EX_DATAERR, NULL, 0, "results, or the lack of signs, point away from what is wrong.");
   }
   run_free(&r);
   return status;

@@ -9,7 +9,11 @@
 
 enum { MOST_LISTED = 40 };
 
-struct reader { const struct knowledge *k; const char *file; struct err *e; };
+struct reader {
+  const struct knowledge *k;
+  const char *file;
+  struct err *e;
+};
 
 static int unknown(const struct reader *x, const char *what, enum entry_kind kind, const char *id)
 {
@@ -19,30 +23,31 @@ static int unknown(const struct reader *x, const char *what, enum entry_kind kin
 
   knowledge_ids(x->k, kind, &ids, &count);
   near = text_nearest(id, ids, count);
-  status = err_set(x->e, EX_DATAERR, x->file, 0, "there is no %s \"%.60s\"%s%s%s", what, id, near ? "; did you mean \"" : ".",
-                   near ? near : "", near ? "\"?" : "");
+  status = err_set(x->e, EX_DATAERR, x->file, 0, "there is no %s \"%.60s\"%s%s%s", what, id,
+                   near ? "; did you mean \"" : ".", near ? near : "", near ? "\"?" : "");
   free(ids);
   return status;
 }
 
 /* The ids of a list as indexes. */
-static int read_list(const struct reader *x, const struct json *list, const char *what, enum entry_kind kind, int *out,
-                     size_t *count)
+static int read_list(const struct reader *x, const struct json *list, const char *what, enum entry_kind kind,
+                     int *out, size_t *count)
 {
   *count = 0;
   for (const struct json *i = list ? json_first(list) : NULL; i; i = json_next(i)) {
     int at = knowledge_find(x->k, kind, json_text(i));
 
     if (at < 0) return unknown(x, what, kind, json_text(i));
-    if (*count == MOST_LISTED) return err_set(x->e, EX_DATAERR, x->file, 0, "a list holds more than %d.", MOST_LISTED);
+    if (*count == MOST_LISTED)
+      return err_set(x->e, EX_DATAERR, x->file, 0, "a list holds more than %d.", MOST_LISTED);
     out[(*count)++] = at;
   }
   return 0;
 }
 
 /* What some machines of the class have is settled: what was not named is lacking. */
-static int settle(const struct reader *x, struct bench_case *c, int class, int *has, size_t has_count, int *lacks,
-                  size_t lacks_count)
+static int settle(const struct reader *x, struct bench_case *c, int class, int *has, size_t has_count,
+                  int *lacks, size_t lacks_count)
 {
   int *all = mem_array(x->k->feature_count + MOST_LISTED, sizeof *all);
   int status;
@@ -58,14 +63,16 @@ static int settle(const struct reader *x, struct bench_case *c, int class, int *
 
 static int read_machine(const struct reader *x, const struct json *j, struct bench_case *c)
 {
-  int has[MOST_LISTED], lacks[MOST_LISTED], class = knowledge_find(x->k, ENTRY_CLASS, json_text(json_member(j, "machine")));
+  int has[MOST_LISTED], lacks[MOST_LISTED],
+      class = knowledge_find(x->k, ENTRY_CLASS, json_text(json_member(j, "machine")));
   int complaint = knowledge_find(x->k, ENTRY_COMPLAINT, json_text(json_member(j, "complaint"))), status;
   size_t has_count, lacks_count;
 
   if (class < 0) return unknown(x, "machine", ENTRY_CLASS, json_text(json_member(j, "machine")));
   if (complaint < 0) return unknown(x, "complaint", ENTRY_COMPLAINT, json_text(json_member(j, "complaint")));
   status = read_list(x, json_member(j, "has"), "feature", ENTRY_FEATURE, has, &has_count);
-  if (status == 0) status = read_list(x, json_member(j, "lacks"), "feature", ENTRY_FEATURE, lacks, &lacks_count);
+  if (status == 0)
+    status = read_list(x, json_member(j, "lacks"), "feature", ENTRY_FEATURE, lacks, &lacks_count);
   if (status == 0) status = settle(x, c, class, has, has_count, lacks, lacks_count);
   if (status == 0) case_add_complaint(c, complaint);
   return status;
@@ -81,8 +88,9 @@ static int read_result(const struct reader *x, const struct json *i, struct case
   out->value = 0;
   out->result = check_result(&x->k->checks[check], json_text(i));
   if (out->result >= 0) return 0;
-  return err_set(x->e, EX_DATAERR, x->file, 0, "\"%.60s\" is no result of \"%s\": one of its results%s is wanted.",
-                 json_text(i), json_name(i), x->k->checks[check].kind == KIND_MEASURE ? ", or a number," : "");
+  return err_set(x->e, EX_DATAERR, x->file, 0,
+                 "\"%.60s\" is no result of \"%s\": one of its results%s is wanted.", json_text(i),
+                 json_name(i), x->k->checks[check].kind == KIND_MEASURE ? ", or a number," : "");
 }
 
 static int read_results(const struct reader *x, const struct json *list, struct hidden *h)
@@ -108,12 +116,14 @@ static int read_case(const struct reader *x, const struct json *j, struct hidden
   size_t count;
 
   if (strcmp(json_text(json_member(j, "pullcord")), CASEWORK_VERSION) != 0)
-    return err_set(x->e, EX_DATAERR, x->file, 0, "is not a practice case: \"pullcord\" is to be \"%s\".", CASEWORK_VERSION);
+    return err_set(x->e, EX_DATAERR, x->file, 0, "is not a practice case: \"pullcord\" is to be \"%s\".",
+                   CASEWORK_VERSION);
   case_begin(&c, x->k);
   status = read_machine(x, j, &c);
   if (status == 0) status = read_list(x, json_member(j, "faults"), "fault", ENTRY_FAULT, faults, &count);
   if (status == 0)
-    status = hidden_lay_down(x->k, &c, faults, count, strtoull(json_text(json_member(j, "seed")), NULL, 10), out, x->e);
+    status = hidden_lay_down(x->k, &c, faults, count, strtoull(json_text(json_member(j, "seed")), NULL, 10),
+                             out, x->e);
   case_free(&c);
   if (status) return status;
   status = read_results(x, json_member(j, "results"), out);
@@ -121,7 +131,8 @@ static int read_case(const struct reader *x, const struct json *j, struct hidden
   return status;
 }
 
-int casework_read(const struct knowledge *k, const char *file, const char *text, struct hidden *out, struct err *e)
+int casework_read(const struct knowledge *k, const char *file, const char *text, struct hidden *out,
+                  struct err *e)
 {
   struct reader x = {k, file, e};
   struct json *j = NULL;

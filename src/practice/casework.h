@@ -15,6 +15,7 @@
 
 /* Reads the text into *out (free with hidden_free). file is for messages. EX_DATAERR for
  * anything unknown, or that cannot be true of that machine. */
-int casework_read(const struct knowledge *k, const char *file, const char *text, struct hidden *out, struct err *e);
+int casework_read(const struct knowledge *k, const char *file, const char *text, struct hidden *out,
+                  struct err *e);
 
 #endif

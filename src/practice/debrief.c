@@ -41,12 +41,17 @@ void debrief_step(struct buf *out, const struct run *r, const struct step *s)
     break;
   case ACT_OPEN: buf_addf(out, "took off the %s", k->covers[s->entry.at].name); break;
   case ACT_REPAIR:
-    buf_addf(out, "%s: %s", k->repairs[s->entry.at].name, s->fixed ? "it runs as it should" : "still the same");
+    buf_addf(out, "%s: %s", k->repairs[s->entry.at].name,
+             s->fixed ? "it runs as it should" : "still the same");
     break;
   case ACT_PROVE:
-    buf_addf(out, "ran it as the owner does: %s", s->fixed ? "nothing wrong with it" : "it does what the owner said");
+    buf_addf(out, "ran it as the owner does: %s",
+             s->fixed ? "nothing wrong with it" : "it does what the owner said");
     break;
-  case ACT_DECLARE: buf_addf(out, "declared: %s", debrief_fault(k, s->entry.at)); break;
+  case ACT_DECLARE:
+    buf_addf(out, "declared %s: %s", debrief_fault(k, s->entry.at),
+             s->fixed ? "that was it" : "still the same");
+    break;
   case ACT_GIVE_UP: buf_add(out, "gave it up"); break;
   default: buf_add(out, "an act that hurts people"); break;
   }
@@ -67,8 +72,9 @@ void debrief_why(struct buf *out, const struct run *r, const struct moved *m)
 
   if (!s) return;
   if (s->why && *s->why) buf_addf(out, "%s ", s->why);
-  else buf_addf(out, "it shows \"%s\" %.0f times in a hundred ", r->k->checks[s->check].labels.items[s->result],
-                100 * s->chance);
+  else
+    buf_addf(out, "%s \"%s\" %.0f times in a hundred ", m->db < 0 ? "it would show" : "it shows",
+             r->k->checks[s->check].labels.items[s->result], 100 * s->chance);
   buf_addf(out, "[%s]", basis_name(s->origin.basis));
 }
 
@@ -81,9 +87,10 @@ static void list_truth(struct buf *out, const struct run *r)
 
 void debrief_end(struct buf *out, const struct run *r)
 {
-  static const char *const how[] = {"The run is not over.", "It runs.", "", "You gave it up.", "Stopped: that hurts people."};
+  static const char *const how[] = {"The run is not over.", "It runs.", "", "You gave it up.",
+                                    "Stopped: that hurts people."};
 
-  if (r->end == RUN_DECLARED) buf_add(out, r->right ? "What you declared was it." : "What you declared was not it.");
+  if (r->end == RUN_DECLARED) buf_add(out, "What you declared was it.");
   else buf_add(out, how[r->end]);
   if (r->end == RUN_UNSAFE) buf_addf(out, " %s", r->unsafe);
   if (r->end == RUN_OPEN) return;
@@ -91,17 +98,23 @@ void debrief_end(struct buf *out, const struct run *r)
   list_truth(out, r);
   buf_add(out, ".");
   if (r->hidden.misled >= 0)
-    buf_addf(out, " One result misled: \"%s\" looked sound, as it sometimes does.", r->k->checks[r->hidden.misled].name);
+    buf_addf(out, " One result misled: \"%s\" looked sound, as it sometimes does.",
+             r->k->checks[r->hidden.misled].name);
 }
 
 /* ---- where it went astray --------------------------------------------------------------- */
 
 const char *astray_name(enum astray kind)
 {
-  static const char *const names[] = {
-    "an act that hurts people", "jumped to a part", "went against a result", "stopped too soon",
-    "opened a cover too early", "a check that could say nothing new", "checked on when the repair was due",
-    "a check that told less for its minutes", "how sure was said"};
+  static const char *const names[] = {"an act that hurts people",
+                                      "jumped to a part",
+                                      "went against a result",
+                                      "stopped too soon",
+                                      "opened a cover too early",
+                                      "a check that could say nothing new",
+                                      "checked on when the repair was due",
+                                      "a check that told less for its minutes",
+                                      "how sure was said"};
 
   return names[kind];
 }
@@ -122,7 +135,8 @@ static const struct step *spoke_against(const struct run *r, size_t at)
     for (size_t m = 0; m < r->steps[i].moved_count; m++) {
       const struct moved *x = &r->steps[i].moved[m];
 
-      if (x->fault >= 0 && r->k->faults[x->fault].repair == repair && x->db <= -5 && r->steps[i].entry.act == ACT_CHECK)
+      if (x->fault >= 0 && r->k->faults[x->fault].repair == repair && x->db <= -5 &&
+          r->steps[i].entry.act == ACT_CHECK)
         return &r->steps[i];
     }
   return NULL;
@@ -138,7 +152,8 @@ static enum astray kind_of(const struct run *r, size_t at)
   const struct step *s = &r->steps[at];
 
   if (is_fix(s) && s->chance < 0.5 && spoke_against(r, at)) return ASTRAY_IGNORED;
-  if (s->entry.act == ACT_DECLARE || s->entry.act == ACT_GIVE_UP || s->entry.act == ACT_PROVE) return ASTRAY_SOON;
+  if (s->entry.act == ACT_DECLARE || s->entry.act == ACT_GIVE_UP || s->entry.act == ACT_PROVE)
+    return ASTRAY_SOON;
   if (is_fix(s)) return ASTRAY_PART;
   if (s->entry.act == ACT_OPEN) return ASTRAY_COVER;
   if (s->again || s->pointless) return ASTRAY_REPEAT;
@@ -162,23 +177,31 @@ static void say(struct buf *b, const struct run *r, size_t at, enum astray kind)
              100 * s->chance, s->minutes, s->parts, buf_text(&better), s->better_minutes);
     break;
   case ASTRAY_SOON:
-    buf_addf(b, "There was still something worth its minutes: %s (%.1f min).", buf_text(&better), s->better_minutes);
+    buf_addf(b, "There was still something worth its minutes: %s (%.1f min).", buf_text(&better),
+             s->better_minutes);
     break;
   case ASTRAY_COVER:
     buf_addf(b, "%.0f minutes of covers before it was clear that they had to come off. First: %s (%.1f min).",
              cover_minutes(r, s), buf_text(&better), s->better_minutes);
     break;
   case ASTRAY_REPEAT:
-    buf_addf(b, s->again ? "It had been made, and nothing had changed since. Next was: %s."
-                         : "As things stood it could say nothing. Next was: %s.", buf_text(&better));
+    buf_addf(b,
+             s->again ? "It had been made, and nothing had changed since. Next was: %s."
+                      : "As things stood it could say nothing. Next was: %s.",
+             buf_text(&better));
     break;
-  case ASTRAY_LATE: buf_addf(b, "No result of it would have changed what to do: %s.", buf_text(&better)); break;
-  default: buf_addf(b, "%s (%.1f min) told more for its minutes.", buf_text(&better), s->better_minutes); break;
+  case ASTRAY_LATE:
+    buf_addf(b, "No result of it would have changed what to do: %s.", buf_text(&better));
+    break;
+  default:
+    buf_addf(b, "%s (%.1f min) told more for its minutes.", buf_text(&better), s->better_minutes);
+    break;
   }
   buf_free(&better);
 }
 
-static struct remark *add_remark(struct debrief *d, enum astray kind, size_t step, double regret, const char *text)
+static struct remark *add_remark(struct debrief *d, enum astray kind, size_t step, double regret,
+                                 const char *text)
 {
   struct remark *x = &d->remarks[d->remark_count++];
 
@@ -187,16 +210,17 @@ static struct remark *add_remark(struct debrief *d, enum astray kind, size_t ste
   return x;
 }
 
-static void remark_certainty(struct debrief *d)
+static void remark_certainty(struct debrief *d, size_t at)
 {
-  const struct run *r = d->run;
-  const struct step *s = r->step_count ? &r->steps[r->step_count - 1] : NULL;
+  const struct step *s = &d->run->steps[at];
   char text[300];
 
-  if (!s || s->entry.sure < 0 || s->chance < 0 || fabs(s->entry.sure - s->chance) < 0.25) return;
-  snprintf(text, sizeof text, "You were %.0f %% sure; the results allowed %.0f %%. %s", 100 * s->entry.sure, 100 * s->chance,
-           s->entry.sure > s->chance ? "What else would have shown the same?" : "You had shown more than you trusted.");
-  add_remark(d, ASTRAY_SURE, r->step_count - 1, 0, text);
+  if (s->entry.sure < 0 || s->chance < 0 || fabs(s->entry.sure - s->chance) < 0.25) return;
+  snprintf(text, sizeof text, "You were %.0f %% sure; the results allowed %.0f %%. %s", 100 * s->entry.sure,
+           100 * s->chance,
+           s->entry.sure > s->chance ? "What else would have shown the same?"
+                                     : "You had shown more than you trusted.");
+  add_remark(d, ASTRAY_SURE, at, 0, text);
 }
 
 static void find_remarks(struct debrief *d)
@@ -217,7 +241,7 @@ static void find_remarks(struct debrief *d)
     add_remark(d, kind, i, r->steps[i].regret, buf_text(&b));
     buf_free(&b);
   }
-  remark_certainty(d);
+  for (size_t i = 0; i < r->step_count && d->remark_count < DEBRIEF_MOST; i++) remark_certainty(d, i);
 }
 
 /* ---- what to take away ------------------------------------------------------------------ */
@@ -225,15 +249,17 @@ static void find_remarks(struct debrief *d)
 static const char *lesson(enum astray kind)
 {
   static const char *const lessons[] = {
-    "First make it safe, then look. No answer is worth a hand.",
-    "A part is bought when a check has pointed at it, not before. Ask what a cheap check would have to show first.",
-    "When a result speaks against your favourite, lower it, and say aloud what would have to be true for it to stand.",
-    "Before you stop, ask: is there a check left that is cheaper than being wrong?",
-    "Covers come off last. Ask, look and listen from outside until only what lies under there is left.",
-    "A check is worth its minutes only if one of its results would change what you do next.",
-    "When every result of a check leads to the same repair, make the repair.",
-    "Of two checks take the one that parts the leading causes for fewer minutes.",
-    "Say how sure you are before you look, and keep the score: that is how it comes to be true."};
+      "First make it safe, then look. No answer is worth a hand.",
+      "A part is bought when a check has pointed at it, not before. Ask what a cheap check would have to "
+      "show first.",
+      "When a result speaks against your favourite, lower it, and say aloud what would have to be true for "
+      "it to stand.",
+      "Before you stop, ask: is there a check left that is cheaper than being wrong?",
+      "Covers come off last. Ask, look and listen from outside until only what lies under there is left.",
+      "A check is worth its minutes only if one of its results would change what you do next.",
+      "When every result of a check leads to the same repair, make the repair.",
+      "Of two checks take the one that parts the leading causes for fewer minutes.",
+      "Say how sure you are before you look, and keep the score: that is how it comes to be true."};
 
   return lessons[kind];
 }
@@ -253,7 +279,8 @@ static size_t lessons_from(struct debrief *d)
       if (lost[i] > lost[most]) most = i;
     if (lost[most] <= 0) break;
     if (lost[most] >= 1 && most != ASTRAY_UNSAFE)
-      snprintf(d->away[n++], sizeof d->away[0], "%s (%.0f minutes given away.)", lesson((enum astray)most), lost[most]);
+      snprintf(d->away[n++], sizeof d->away[0], "%s (%.0f minutes given away.)", lesson((enum astray)most),
+               lost[most]);
     else snprintf(d->away[n++], sizeof d->away[0], "%s", lesson((enum astray)most));
     lost[most] = 0;
   }
@@ -270,14 +297,17 @@ static bool lesson_of_best_check(const struct debrief *d, char *out, size_t size
   for (size_t i = 0; i < r->step_count; i++)
     for (size_t m = 0; m < r->steps[i].moved_count; m++)
       if (r->steps[i].entry.act == ACT_CHECK && r->steps[i].moved[m].fault >= 0 &&
-          (!moved || fabs(r->steps[i].moved[m].after - r->steps[i].moved[m].before) > fabs(moved->after - moved->before))) {
+          (!moved || fabs(r->steps[i].moved[m].after - r->steps[i].moved[m].before) >
+                         fabs(moved->after - moved->before))) {
         best = &r->steps[i];
         moved = &best->moved[m];
       }
   if (!moved) return false;
-  snprintf(out, size, "What told most: %s (%.1f min) moved \"%s\" from %.0f to %.0f %%. Remember it for such a complaint.",
-           r->k->checks[best->entry.at].name, best->minutes, debrief_fault(r->k, moved->fault), 100 * moved->before,
-           100 * moved->after);
+  snprintf(
+      out, size,
+      "What told most: %s (%.1f min) moved \"%s\" from %.0f to %.0f %%. Remember it for such a complaint.",
+      r->k->checks[best->entry.at].name, best->minutes, debrief_fault(r->k, moved->fault),
+      100 * moved->before, 100 * moved->after);
   return true;
 }
 

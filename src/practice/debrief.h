@@ -19,7 +19,12 @@ enum astray {
   ASTRAY_KINDS
 };
 
-struct remark { enum astray kind; size_t step; double regret; char text[600]; };
+struct remark {
+  enum astray kind;
+  size_t step;
+  double regret;
+  char text[600];
+};
 
 enum { DEBRIEF_MOST = RUN_MOST_STEPS + 2, DEBRIEF_AWAY = 3 };
 

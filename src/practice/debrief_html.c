@@ -11,15 +11,18 @@ static const char *const colours[LINES] = {"#1b5e94", "#b3541e", "#3c7a3c", "#7a
 static const char *const dashes[LINES] = {"none", "7 3", "2 3", "9 3 2 3"};
 
 static const char head[] =
-  "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">\n"
-  "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
-  "<title>Practice run: debrief</title>\n<style>\n"
-  "body{font:16px/1.5 system-ui,sans-serif;max-width:58em;margin:1.5em auto;padding:0 1em;color:#1a1a1a;background:#fff}\n"
-  "h1{font-size:1.4em}h2{font-size:1.1em;margin-top:1.8em;border-bottom:1px solid #bbb}\n"
-  "svg{width:100%;height:auto}svg text{font:12px system-ui,sans-serif}\n"
-  "table{border-collapse:collapse;width:100%}td,th{border-bottom:1px solid #ddd;padding:.35em .5em;text-align:left;"
-  "vertical-align:top}\n.n{text-align:right;white-space:nowrap}.right{color:#205c20}.lost{color:#a02c00}\n"
-  ".small{font-size:.88em;color:#444}\n@media print{h2{break-after:avoid}tr{break-inside:avoid}}\n</style></head><body>\n";
+    "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">\n"
+    "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+    "<title>Practice run: debrief</title>\n<style>\n"
+    "body{font:16px/1.5 system-ui,sans-serif;max-width:58em;margin:1.5em auto;padding:0 "
+    "1em;color:#1a1a1a;background:#fff}\n"
+    "h1{font-size:1.4em}h2{font-size:1.1em;margin-top:1.8em;border-bottom:1px solid #bbb}\n"
+    "svg{width:100%;height:auto}svg text{font:12px system-ui,sans-serif}\n"
+    "table{border-collapse:collapse;width:100%}td,th{border-bottom:1px solid #ddd;padding:.35em "
+    ".5em;text-align:left;"
+    "vertical-align:top}\n.n{text-align:right;white-space:nowrap}.right{color:#205c20}.lost{color:#a02c00}\n"
+    ".small{font-size:.88em;color:#444}\n@media "
+    "print{h2{break-after:avoid}tr{break-inside:avoid}}\n</style></head><body>\n";
 
 static void escape(struct buf *out, const char *text)
 {
@@ -66,11 +69,15 @@ static void draw_bar(struct buf *out, const struct run *r, double scale, int y, 
     struct buf title = {0};
 
     debrief_step(&title, r, s);
-    buf_addf(out, "<rect x=\"%.1f\" y=\"%d\" width=\"%.1f\" height=\"%d\" fill=\"%s\" stroke=\"#fff\"><title>%zu. ", x, y,
-             fmax(wide, 2), ROW, fill_of(s, judged), i + 1);
+    buf_addf(
+        out,
+        "<rect x=\"%.1f\" y=\"%d\" width=\"%.1f\" height=\"%d\" fill=\"%s\" stroke=\"#fff\"><title>%zu. ", x,
+        y, fmax(wide, 2), ROW, fill_of(s, judged), i + 1);
     escape_buf(out, &title);
     buf_addf(out, " (%.1f min)</title></rect>\n", s->cost);
-    if (wide > 14) buf_addf(out, "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%zu</text>\n", x + wide / 2, y + 17, i + 1);
+    if (wide > 14)
+      buf_addf(out, "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%zu</text>\n", x + wide / 2, y + 17,
+               i + 1);
     x += fmax(wide, 2);
   }
 }
@@ -81,20 +88,29 @@ static void draw_paths(struct buf *out, const struct debrief *d)
   double every = most > 300 ? 60 : most > 120 ? 30 : 10;
 
   buf_add(out, "<h2>The path walked, and the best one</h2>\n");
-  buf_addf(out, "<svg viewBox=\"0 0 %d 108\" role=\"img\" aria-label=\"Your path of %.0f minutes and the best path of %.0f "
-           "minutes, step by step\">\n", WIDE, cost_of(d->run), cost_of(&d->best));
+  buf_addf(out,
+           "<svg viewBox=\"0 0 %d 108\" role=\"img\" aria-label=\"Your path of %.0f minutes and the best "
+           "path of %.0f "
+           "minutes, step by step\">\n",
+           WIDE, cost_of(d->run), cost_of(&d->best));
   draw_bar(out, d->run, scale, 4, "yours", true);
   draw_bar(out, &d->best, scale, 44, "best", false);
   for (double t = 0; t <= most; t += every)
-    buf_addf(out, "<line x1=\"%.1f\" x2=\"%.1f\" y1=\"76\" y2=\"82\" stroke=\"#555\"/><text x=\"%.1f\" y=\"97\" "
-             "text-anchor=\"middle\">%.0f</text>\n", 70 + t * scale, 70 + t * scale, 70 + t * scale, t);
-  buf_add(out, "</svg>\n<p class=\"small\">Minutes of shop time, parts included. Blue: a check. Green: a repair or a proof run. "
-          "Orange: a step that gave minutes away. Numbers are the steps below.</p>\n");
+    buf_addf(out,
+             "<line x1=\"%.1f\" x2=\"%.1f\" y1=\"76\" y2=\"82\" stroke=\"#555\"/><text x=\"%.1f\" y=\"97\" "
+             "text-anchor=\"middle\">%.0f</text>\n",
+             70 + t * scale, 70 + t * scale, 70 + t * scale, t);
+  buf_add(out, "</svg>\n<p class=\"small\">Minutes of shop time, parts included. Blue: a check. Green: a "
+               "repair or a proof run. "
+               "Orange: a step that gave minutes away. Numbers are the steps below.</p>\n");
 }
 
 /* ---- belief over time ------------------------------------------------------------------- */
 
-struct series { int fault; double at[RUN_MOST_STEPS + 1]; };
+struct series {
+  int fault;
+  double at[RUN_MOST_STEPS + 1];
+};
 
 /* The chance of a fault after each step: the last that was noted of it. */
 static void follow(const struct run *r, struct series *s)
@@ -157,22 +173,29 @@ static void draw_belief(struct buf *out, const struct debrief *d)
 
   if (n == 0) return;
   buf_add(out, "<h2>What was believed, step by step</h2>\n");
-  buf_addf(out, "<svg viewBox=\"0 0 %d %zu\" role=\"img\" aria-label=\"Belief in the leading causes after each step\">\n", WIDE,
-           CHART + 46 + 18 * n);
+  buf_addf(out,
+           "<svg viewBox=\"0 0 %d %zu\" role=\"img\" aria-label=\"Belief in the leading causes after each "
+           "step\">\n",
+           WIDE, CHART + 46 + 18 * n);
   for (int p = 0; p <= 100; p += 25)
-    buf_addf(out, "<line x1=\"40\" x2=\"%.0f\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#ddd\"/><text x=\"0\" y=\"%.1f\">%d %%</text>\n",
-             40 + wide, 10 + CHART * (1 - p / 100.0), 10 + CHART * (1 - p / 100.0), 14 + CHART * (1 - p / 100.0), p);
+    buf_addf(out,
+             "<line x1=\"40\" x2=\"%.0f\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#ddd\"/><text x=\"0\" "
+             "y=\"%.1f\">%d %%</text>\n",
+             40 + wide, 10 + CHART * (1 - p / 100.0), 10 + CHART * (1 - p / 100.0),
+             14 + CHART * (1 - p / 100.0), p);
   for (size_t i = 0; i <= r->step_count; i += 1 + last / 20)
-    buf_addf(out, "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%zu</text>\n", 40 + wide * (double)i / (double)last,
-             CHART + 28, i);
+    buf_addf(out, "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%zu</text>\n",
+             40 + wide * (double)i / (double)last, CHART + 28, i);
   for (size_t s = 0; s < n; s++) {
-    buf_addf(out, "<polyline fill=\"none\" stroke=\"%s\" stroke-width=\"2.5\" stroke-dasharray=\"%s\" points=\"", colours[s],
-             dashes[s]);
+    buf_addf(out,
+             "<polyline fill=\"none\" stroke=\"%s\" stroke-width=\"2.5\" stroke-dasharray=\"%s\" points=\"",
+             colours[s], dashes[s]);
     for (size_t i = 0; i <= r->step_count; i++)
       buf_addf(out, "%.1f,%.1f ", 40 + wide * (double)i / (double)last, 10 + CHART * (1 - lines[s].at[i]));
-    buf_addf(out, "\"/>\n<line x1=\"40\" x2=\"80\" y1=\"%zu\" y2=\"%zu\" stroke=\"%s\" stroke-width=\"2.5\" "
-             "stroke-dasharray=\"%s\"/><text x=\"88\" y=\"%zu\">", CHART + 44 + 18 * s, CHART + 44 + 18 * s, colours[s], dashes[s],
-             CHART + 48 + 18 * s);
+    buf_addf(out,
+             "\"/>\n<line x1=\"40\" x2=\"80\" y1=\"%zu\" y2=\"%zu\" stroke=\"%s\" stroke-width=\"2.5\" "
+             "stroke-dasharray=\"%s\"/><text x=\"88\" y=\"%zu\">",
+             CHART + 44 + 18 * s, CHART + 44 + 18 * s, colours[s], dashes[s], CHART + 48 + 18 * s);
     escape(out, debrief_fault(d->k, lines[s].fault));
     buf_addf(out, "%s</text>\n", lines[s].fault == r->culprit ? " (this was it)" : "");
   }
@@ -237,7 +260,9 @@ static void add_row(struct buf *out, const struct debrief *d, size_t i)
 
 static void add_words(struct buf *out, const struct debrief *d)
 {
-  buf_add(out, "<h2>Your steps</h2>\n<table><tr><th>step</th><th>done</th><th>minutes</th><th>judged</th><th>what it weighed, and "
+  buf_add(out,
+          "<h2>Your steps</h2>\n<table><tr><th>step</th><th>done</th><th>minutes</th><th>judged</th><th>what "
+          "it weighed, and "
           "why</th></tr>\n");
   for (size_t i = 0; i < d->run->step_count; i++) add_row(out, d, i);
   buf_add(out, "</table>\n<h2>The best path on this machine</h2>\n<ol>\n");
@@ -278,17 +303,22 @@ void debrief_html(struct buf *out, const struct debrief *d)
   buf_add(out, "&rdquo;</h1>\n<p>");
   debrief_end(&b, r);
   escape_buf(out, &b);
-  buf_addf(out, "</p>\n<p>Spent: %.0f minutes and %.0f in parts. Expected of the best path at the start: %.0f minutes. Given away by "
-           "choice: <b>%.0f minutes</b> (score %.0f of 100). Luck does not count.", r->minutes, r->parts, r->expected, r->regret,
-           run_score(r));
+  buf_addf(out,
+           "</p>\n<p>Spent: %.0f minutes and %.0f in parts. Expected of the best path at the start: %.0f "
+           "minutes. Given away by "
+           "choice: <b>%.0f minutes</b> (score %.0f of 100). Luck does not count.",
+           r->minutes, r->parts, r->expected, r->regret, run_score(r));
   if (r->brier >= 0)
-    buf_addf(out, " You were %.0f %% sure: Brier %.2f (0 is best, 0.25 a coin).", 100 * r->steps[r->step_count - 1].entry.sure,
-             r->brier);
+    buf_addf(out, " You were %.0f %% sure on average: Brier %.2f (0 is best, 0.25 a coin).",
+             100 * r->stated_sum / r->stated, r->brier);
   buf_add(out, "</p>\n");
   draw_paths(out, d);
   draw_belief(out, d);
   add_words(out, d);
-  buf_addf(out, "<p class=\"small\">Practice run of %s, level %s, seed %llu, knowledge %016llx. Made-up machine; the chances are "
-           "mostly estimates.</p>\n</body></html>\n", d->sitting->apprentice, level_name(d->sitting->level),
-           (unsigned long long)d->sitting->seed, d->k->fingerprint);
+  buf_addf(out,
+           "<p class=\"small\">Practice run of %s, level %s, seed %llu, knowledge %016llx. Made-up machine; "
+           "the chances are "
+           "mostly estimates.</p>\n</body></html>\n",
+           d->sitting->apprentice, level_name(d->sitting->level), (unsigned long long)d->sitting->seed,
+           d->k->fingerprint);
 }

@@ -12,7 +12,8 @@ static void line(struct buf *out, const char *text, int width, const char *first
   buf_add(out, "\n");
 }
 
-static void add_moved(struct buf *out, const struct run *r, const struct step *s, int width, const char *indent)
+static void add_moved(struct buf *out, const struct run *r, const struct step *s, int width,
+                      const char *indent)
 {
   for (size_t i = 0; i < s->moved_count; i++) {
     const struct moved *m = &s->moved[i];
@@ -20,8 +21,8 @@ static void add_moved(struct buf *out, const struct run *r, const struct step *s
 
     if (fabs(m->db) < 1 && i > 0) continue;
     debrief_why(&why, r, m);
-    buf_addf(&b, "%s %.0f -> %.0f %% (%+.0f db)%s%s", debrief_fault(r->k, m->fault), 100 * m->before, 100 * m->after, m->db,
-             why.len ? ": " : "", buf_text(&why));
+    buf_addf(&b, "%s %.0f -> %.0f %% (%+.0f db)%s%s", debrief_fault(r->k, m->fault), 100 * m->before,
+             100 * m->after, m->db, why.len ? ": " : "", buf_text(&why));
     line(out, buf_text(&b), width, indent, "         ");
     buf_free(&b);
     buf_free(&why);
@@ -35,7 +36,8 @@ static void add_moved(struct buf *out, const struct run *r, const struct step *s
   }
 }
 
-static void judgement(struct buf *out, const struct run *r, const struct step *s, int width, const char *indent)
+static void judgement(struct buf *out, const struct run *r, const struct step *s, int width,
+                      const char *indent)
 {
   struct buf b = {0};
 
@@ -51,7 +53,8 @@ static void judgement(struct buf *out, const struct run *r, const struct step *s
 }
 
 /* What a reading amounts to, which the person had to judge. */
-static void add_falls_on(struct buf *out, const struct run *r, const struct step *s, int width, const char *indent)
+static void add_falls_on(struct buf *out, const struct run *r, const struct step *s, int width,
+                         const char *indent)
 {
   struct buf b = {0};
 
@@ -94,7 +97,8 @@ static void add_best(struct buf *out, const struct debrief *d, int width)
 {
   const struct run *r = &d->best;
 
-  buf_addf(out, "\nTHE BEST PATH on this machine, step by step (%.0f min, parts %.0f):\n", r->minutes, r->parts);
+  buf_addf(out, "\nTHE BEST PATH on this machine, step by step (%.0f min, parts %.0f):\n", r->minutes,
+           r->parts);
   for (size_t i = 0; i < r->step_count; i++) {
     struct buf b = {0};
 
@@ -128,12 +132,15 @@ static void add_score(struct buf *out, const struct debrief *d, int width)
   debrief_end(&b, r);
   line(out, buf_text(&b), width, "", "");
   buf_free(&b);
-  buf_addf(&b, "You spent %.0f minutes and %.0f in parts. At the start the best path was expected to take %.0f minutes; "
-           "your choices gave away %.0f (score %.0f of 100). Chance does not count: only what could be known.",
-           r->minutes, r->parts, r->expected, r->regret, run_score(r));
+  buf_addf(
+      &b,
+      "You spent %.0f minutes and %.0f in parts. At the start the best path was expected to take %.0f "
+      "minutes; "
+      "your choices gave away %.0f (score %.0f of 100). Chance does not count: only what could be known.",
+      r->minutes, r->parts, r->expected, r->regret, run_score(r));
   if (r->brier >= 0)
-    buf_addf(&b, " You said %.0f %% sure: Brier %.2f (0 is best, 0.25 is a coin).",
-             100 * r->steps[r->step_count - 1].entry.sure, r->brier);
+    buf_addf(&b, " You said %.0f %% sure on average: Brier %.2f (0 is best, 0.25 is a coin).",
+             100 * r->stated_sum / r->stated, r->brier);
   line(out, buf_text(&b), width, "", "");
   buf_free(&b);
 }
@@ -142,7 +149,8 @@ void debrief_text(struct buf *out, const struct debrief *d, int width)
 {
   struct buf b = {0};
 
-  buf_addf(&b, "DEBRIEF  %s: \"%s\"", d->k->classes[d->run->c.machine_class].name, hidden_words(&d->run->hidden));
+  buf_addf(&b, "DEBRIEF  %s: \"%s\"", d->k->classes[d->run->c.machine_class].name,
+           hidden_words(&d->run->hidden));
   line(out, buf_text(&b), width, "", "  ");
   buf_free(&b);
   add_score(out, d, width);

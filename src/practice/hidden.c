@@ -24,7 +24,8 @@ static void draw_faults(struct hidden *h, struct random *r)
 {
   h->fault_count = 0;
   for (size_t p = 0; p + 1 < h->net.count; p++)
-    if (random_unit(r) < h->net.prior[p] && h->fault_count < HIDDEN_MOST_FAULTS) h->faults[h->fault_count++] = (int)p;
+    if (random_unit(r) < h->net.prior[p] && h->fault_count < HIDDEN_MOST_FAULTS)
+      h->faults[h->fault_count++] = (int)p;
 }
 
 /* What the owner says: one of the complaints that the faults bring about, each fault trying
@@ -94,7 +95,8 @@ static void settle(struct bench_case *c, const struct knowledge *k, int machine_
     bool last = k->features[f].one_of;
 
     for (size_t i = 0; last && i < k->feature_count; i++)
-      if ((int)i != f && strcmp(k->features[i].group, k->features[f].group) == 0) last = c->features[i] == TRI_LACKS;
+      if ((int)i != f && strcmp(k->features[i].group, k->features[f].group) == 0)
+        last = c->features[i] == TRI_LACKS;
     if (last || random_unit(r) < knowledge_setting(k, "unknown-need", 0.5)) has[has_count++] = f;
     else lacks[lacks_count++] = f;
     case_set_machine(c, k, machine_class, has, has_count, lacks, lacks_count, &e);
@@ -122,7 +124,8 @@ static double leads(const struct hidden *h, int place, int complaint)
   size_t open;
 
   for (size_t s = 0; s < k->sign_count && k->signs[s].check < 0; s++)
-    if (k->signs[s].fault == h->net.fault_of[place] && (complaint < 0 || k->signs[s].complaint == complaint) &&
+    if (k->signs[s].fault == h->net.fault_of[place] &&
+        (complaint < 0 || k->signs[s].complaint == complaint) &&
         case_needs(&h->machine, &k->complaints[k->signs[s].complaint].needs, &open) != TRI_LACKS)
       sum += k->signs[s].chance;
   return sum;
@@ -161,7 +164,8 @@ static int pick_place(const double *weight, size_t count, struct random *r)
 }
 
 /* The fault behind the complaint, and the complaint: by the chance of both together. */
-static bool pick_culprit(struct hidden *h, const struct hidden_wish *wish, enum hidden_kind kind, struct random *r)
+static bool pick_culprit(struct hidden *h, const struct hidden_wish *wish, enum hidden_kind kind,
+                         struct random *r)
 {
   double *weight = mem_array(h->net.count, sizeof *weight);
 
@@ -188,8 +192,8 @@ static bool pick_second(struct hidden *h, struct random *r)
   int second;
 
   for (size_t p = 0; p + 1 < h->net.count; p++)
-    if ((int)p != h->culprit && h->net.k->faults[h->net.fault_of[p]].repair !=
-                                  h->net.k->faults[h->net.fault_of[h->culprit]].repair)
+    if ((int)p != h->culprit &&
+        h->net.k->faults[h->net.fault_of[p]].repair != h->net.k->faults[h->net.fault_of[h->culprit]].repair)
       weight[p] = fit(h, &any, HIDDEN_TWO, p) * leads(h, (int)p, h->complaint);
   second = pick_place(weight, h->net.count - 1, r);
   if (second >= 0) h->faults[h->fault_count++] = second;
@@ -205,7 +209,8 @@ static bool pick_misled(struct hidden *h, struct random *r)
   size_t open;
 
   for (size_t s = 0; s < k->sign_count; s++)
-    if (k->signs[s].check >= 0 && k->signs[s].fault == h->net.fault_of[h->culprit] && k->signs[s].chance >= 0.5 &&
+    if (k->signs[s].check >= 0 && k->signs[s].fault == h->net.fault_of[h->culprit] &&
+        k->signs[s].chance >= 0.5 &&
         case_needs(&h->machine, &k->checks[k->signs[s].check].needs, &open) != TRI_LACKS)
       weight[k->signs[s].check] = 1;
   h->misled = pick_place(weight, k->check_count, r);
@@ -227,7 +232,8 @@ bool hidden_make(const struct knowledge *k, const struct hidden_wish *wish, uint
   for (int tries = 0; tries < 50; tries++) {
     struct conclusions none = {0};
     enum hidden_kind kind = settle_kind(wish->kind, &r);
-    int class = wish->machine_class >= 0 ? wish->machine_class : (int)(random_unit(&r) * (double)k->class_count);
+    int class = wish->machine_class >= 0 ? wish->machine_class
+                                         : (int)(random_unit(&r) * (double)k->class_count);
     bool good;
 
     *out = nothing_yet(seed);
@@ -249,7 +255,8 @@ int hidden_lay_down(const struct knowledge *k, struct bench_case *machine, const
   struct conclusions none = {0};
 
   if (count > HIDDEN_MOST_FAULTS)
-    return err_set(e, EX_DATAERR, NULL, 0, "at most %d faults can be hidden in one machine.", HIDDEN_MOST_FAULTS);
+    return err_set(e, EX_DATAERR, NULL, 0, "at most %d faults can be hidden in one machine.",
+                   HIDDEN_MOST_FAULTS);
   *out = nothing_yet(seed);
   casenet_build(&out->net, k, machine, &none);
   for (size_t i = 0; i < count; i++) {
@@ -302,7 +309,8 @@ static void renew(struct hidden *h, int repair)
 
   if (!h->renewed) h->renewed = mem_array(k->check_count, sizeof *h->renewed);
   for (size_t s = 0; s < k->sign_count; s++)
-    if (k->signs[s].check >= 0 && k->faults[k->signs[s].fault].repair == repair) h->renewed[k->signs[s].check] = true;
+    if (k->signs[s].check >= 0 && k->faults[k->signs[s].fault].repair == repair)
+      h->renewed[k->signs[s].check] = true;
 }
 
 bool hidden_repair(struct hidden *h, int repair)

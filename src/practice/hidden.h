@@ -14,13 +14,13 @@ enum { HIDDEN_MOST_FAULTS = 12 };
 
 struct hidden {
   uint64_t seed;
-  struct bench_case machine;  /* class, features and complaint, no results yet */
-  struct casenet net;         /* what applies to this machine */
+  struct bench_case machine;      /* class, features and complaint, no results yet */
+  struct casenet net;             /* what applies to this machine */
   int faults[HIDDEN_MOST_FAULTS]; /* places in the net of what is wrong */
   size_t fault_count;
-  int culprit;   /* place of the fault that brought the complaint about; -1: none */
-  int complaint; /* index; -1: nobody could be made to complain */
-  int misled;    /* a check that shows a sound result against the odds; -1: none */
+  int culprit;               /* place of the fault that brought the complaint about; -1: none */
+  int complaint;             /* index; -1: nobody could be made to complain */
+  int misled;                /* a check that shows a sound result against the odds; -1: none */
   struct case_result *fixed; /* results that a hand-written case lays down */
   size_t fixed_count;
   bool *renewed; /* per check: a repair set right what it looks at, so nothing shows by chance; NULL: none */
@@ -32,7 +32,11 @@ struct hidden {
 enum hidden_kind { HIDDEN_ONE, HIDDEN_TWO, HIDDEN_MISLEADS, HIDDEN_LAST_REPAIR, HIDDEN_NOTHING, HIDDEN_ANY };
 
 /* system NULL: any. machine_class -1: any. */
-struct hidden_wish { int machine_class; enum hidden_kind kind; const char *system; };
+struct hidden_wish {
+  int machine_class;
+  enum hidden_kind kind;
+  const char *system;
+};
 
 /* Draws a machine of a class (-1: any): faults by their base rates, and a complaint that one
  * of them leads to; drawn again until somebody complains. What only some machines of the class
@@ -42,7 +46,8 @@ void hidden_draw(const struct knowledge *k, int machine_class, uint64_t seed, st
 /* Draws a machine of the kind that is wanted, all its features settled: a fault by its odds
  * among those that fit, kept when an owner would complain of it. False (nothing to free) when
  * there is no such machine. Free with hidden_free. */
-bool hidden_make(const struct knowledge *k, const struct hidden_wish *wish, uint64_t seed, struct hidden *out);
+bool hidden_make(const struct knowledge *k, const struct hidden_wish *wish, uint64_t seed,
+                 struct hidden *out);
 
 /* A machine laid down by hand: class, features and complaint are in *machine (taken over), the
  * knowledge faults in faults[]. EX_DATAERR, nothing taken over, when a fault cannot be on that

@@ -31,6 +31,10 @@ static bool tried(const struct run *r, const struct advice_step *s)
 
     if (s->kind == ADVICE_PROVE && e->act == ACT_PROVE) return true;
     if (s->kind == ADVICE_REPAIR && e->act == ACT_REPAIR && e->at == s->at) return true;
+    if (s->kind == ADVICE_REPAIR && e->act == ACT_DECLARE && e->at >= 0 &&
+        r->k->faults[e->at].repair == s->at)
+      return true;
+    if (s->kind == ADVICE_PROVE && e->act == ACT_DECLARE && e->at == -2) return true;
   }
   return false;
 }
@@ -126,7 +130,8 @@ void judge_entry(const struct run *r, const struct entry *entry, struct judged *
   double parts, minutes = run_minutes(r, entry, &parts);
 
   minutes += parts / knowledge_setting(r->k, "shop-rate", 0.7);
-  *out = (struct judged){.best = least(a), .better = a->options[0].step, .better_minutes = own_minutes(r, &a->options[0].step)};
+  *out = (struct judged){
+      .best = least(a), .better = a->options[0].step, .better_minutes = own_minutes(r, &a->options[0].step)};
   if (entry->act == ACT_OPEN) out->chosen = cost_open(r, entry->at, minutes);
   else if (o) out->chosen = o->cost;
   else if (kind == ADVICE_GIVE_UP) out->chosen = a->give_up_cost;
@@ -134,7 +139,8 @@ void judge_entry(const struct run *r, const struct entry *entry, struct judged *
   /* what is declared but not worth its repair is told to the owner, not repaired */
   if (entry->act == ACT_DECLARE && entry->at >= 0) out->chosen = fmin(out->chosen, a->give_up_cost);
   /* whatever it tells can be left unused, so no step gives away more than it costs */
-  if (entry->act != ACT_GIVE_UP) out->chosen = fmin(out->chosen, out->best + minutes + run_refit_minutes(r, entry));
+  if (entry->act != ACT_GIVE_UP)
+    out->chosen = fmin(out->chosen, out->best + minutes + run_refit_minutes(r, entry));
   if (entry->act != ACT_OPEN && is_advised(a, kind, at)) out->chosen = fmin(out->chosen, out->best);
   out->regret = fmax(0, out->chosen - out->best);
   out->right = out->regret <= judge_near * out->best;

@@ -10,7 +10,11 @@
 #include "plan/policy.h"
 #include "practice/run.h"
 
-struct judged { double best, chosen, regret, better_minutes; bool right; struct advice_step better; };
+struct judged {
+  double best, chosen, regret, better_minutes;
+  bool right;
+  struct advice_step better;
+};
 
 /* The right share: within so much of the best. */
 extern const double judge_near;

@@ -8,7 +8,10 @@
 enum { FOLLOWED = 6, INNER = 6, LIMIT = 400, ROUNDS = 12 };
 static const double finer = 0.7;
 
-struct quick { struct plan_move move; double cost; };
+struct quick {
+  struct plan_move move;
+  double cost;
+};
 
 static int by_cost(const void *x, const void *y)
 {
@@ -26,7 +29,8 @@ static size_t look_at_all(struct planner *x, const struct plan_state *start, str
 
   plan_base(x->p, start, &base);
   count = plan_moves(x->p, start, UINT32_MAX, &base, moves);
-  for (size_t i = 0; i < count; i++) out[i] = (struct quick){moves[i], plan_step_move(x, start, &moves[i], 0)};
+  for (size_t i = 0; i < count; i++)
+    out[i] = (struct quick){moves[i], plan_step_move(x, start, &moves[i], 0)};
   qsort(out, count, sizeof *out, by_cost);
   x->questions = 0;
   for (size_t i = 0; i < count && questions < INNER; i++)
@@ -86,7 +90,8 @@ void judge_quickly(struct run *r, const bool *off, struct advice *out)
 
     for (size_t j = 0; j < out->count; j++)
       there = there || (out->options[j].step.kind == step.kind && out->options[j].step.at == step.at);
-    if (!there) out->options[out->count++] = (struct advice_option){.step = step, .cost = moves[i].cost / weight};
+    if (!there)
+      out->options[out->count++] = (struct advice_option){.step = step, .cost = moves[i].cost / weight};
   }
   out->give_up_cost = s->problem.give_up;
   out->cost = out->options[0].cost;

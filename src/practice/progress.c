@@ -11,16 +11,14 @@
 #include "base/text.h"
 
 /* The order in which systems are practised, one after another, before they are mixed. */
-static const char *const systems[PROGRESS_SYSTEMS] = {"fuel", "ignition", "air", "compression", "starting", "governor",
-                                                      "exhaust", "lubrication", "driven", "use"};
+static const char *const systems[PROGRESS_SYSTEMS] = {"fuel",     "ignition", "air",     "compression",
+                                                      "starting", "governor", "exhaust", "lubrication",
+                                                      "driven",   "use"};
 /* Blocked: so many runs of a system in a row, from the first so many systems. Guided: so many
  * runs. A system got wrong comes back after so many runs of others. */
 enum { IN_BLOCK = 3, BLOCKS = 4, GUIDED = 3, COMES_BACK = 2 };
 
-bool progress_name_good(const char *name)
-{
-  return text_is_id(name) && strlen(name) <= 30;
-}
+bool progress_name_good(const char *name) { return text_is_id(name) && strlen(name) <= 30; }
 
 char *progress_folder(const char *state, const char *apprentice)
 {
@@ -55,7 +53,8 @@ void progress_begin(struct progress *p, const char *apprentice)
 {
   *p = (struct progress){0};
   snprintf(p->apprentice, sizeof p->apprentice, "%s", apprentice);
-  for (int i = 0; i < PROGRESS_SYSTEMS; i++) p->systems[i] = (struct system_progress){.name = systems[i], .since = 1000};
+  for (int i = 0; i < PROGRESS_SYSTEMS; i++)
+    p->systems[i] = (struct system_progress){.name = systems[i], .since = 1000};
 }
 
 static bool went_well(const struct summary *s) { return s->right && !s->unsafe && s->score >= 80; }
@@ -83,11 +82,11 @@ void progress_add(struct progress *p, const struct record *x)
   p->given_away += s->regret;
   p->expected += s->expected;
   add_latest(p, s->regret);
-  if (s->brier >= 0) {
-    p->brier += s->brier;
-    p->sure += s->sure;
-    p->sure_right += s->right;
-    p->brier_count++;
+  if (s->brier >= 0 && s->stated > 0) {
+    p->brier += s->brier * s->stated;
+    p->sure += s->sure * s->stated;
+    p->sure_right += s->stated_right;
+    p->brier_count += s->stated;
   }
   for (int i = 0; i < PROGRESS_SYSTEMS; i++) {
     struct system_progress *y = &p->systems[i];
@@ -111,7 +110,8 @@ static const struct system_progress *comes_back(const struct progress *p)
   for (int i = 0; i < PROGRESS_SYSTEMS; i++) {
     const struct system_progress *y = &p->systems[i];
 
-    if (y->runs >= IN_BLOCK && y->in_row == 0 && y->since >= COMES_BACK && (!back || y->since > back->since)) back = y;
+    if (y->runs >= IN_BLOCK && y->in_row == 0 && y->since >= COMES_BACK && (!back || y->since > back->since))
+      back = y;
   }
   return back;
 }
@@ -130,14 +130,15 @@ void progress_end(struct progress *p)
   for (int i = 0; i < BLOCKS; i++)
     if (p->systems[i].runs < IN_BLOCK) {
       p->next_system = p->systems[i].name;
-      snprintf(p->why, sizeof p->why, "one system at a time to begin with: %s, run %d of %d", p->systems[i].name,
-               p->systems[i].runs + 1, IN_BLOCK);
+      snprintf(p->why, sizeof p->why, "one system at a time to begin with: %s, run %d of %d",
+               p->systems[i].name, p->systems[i].runs + 1, IN_BLOCK);
       return;
     }
   snprintf(p->why, sizeof p->why, "mixed: not knowing the system is now part of the job");
 }
 
-void progress_read(const char *state, const char *apprentice, const struct knowledge *k, struct progress *out, int *bad)
+void progress_read(const char *state, const char *apprentice, const struct knowledge *k, struct progress *out,
+                   int *bad)
 {
   int count = progress_count(state, apprentice);
 
@@ -181,8 +182,11 @@ int progress_forget(const char *state, const char *apprentice, struct err *e)
 static void add_calibration(struct buf *out, const struct progress *p)
 {
   if (p->brier_count == 0) return;
-  buf_addf(out, "You said how sure you were %d times: %.0f %% on average, and were right %d times (%.0f %%). Brier %.2f; a "
-           "coin gets 0.25.\n", p->brier_count, 100 * p->sure / p->brier_count, p->sure_right,
+  buf_addf(out,
+           "You said how sure you were %d times: %.0f %% on average, and were right %d times (%.0f %%). "
+           "Brier %.2f; a "
+           "coin gets 0.25.\n",
+           p->brier_count, 100 * p->sure / p->brier_count, p->sure_right,
            100.0 * p->sure_right / p->brier_count, p->brier / p->brier_count);
   if (p->brier_count < 30) buf_add(out, "With so few, that is a hint and no more.\n");
 }
@@ -196,7 +200,10 @@ static void add_systems(struct buf *out, const struct progress *p)
 
     if (y->runs == 0) continue;
     buf_addf(out, "%-12s %5d %6d %14.0f min%s\n", y->name, y->runs, y->found, y->given_away / y->runs,
-             y->runs < 2 ? "" : share > 0.4 || y->found * 2 < y->runs ? "  weak" : share < 0.15 && y->found == y->runs ? "  strong" : "");
+             y->runs < 2                             ? ""
+             : share > 0.4 || y->found * 2 < y->runs ? "  weak"
+             : share < 0.15 && y->found == y->runs   ? "  strong"
+                                                     : "");
   }
 }
 
@@ -208,13 +215,15 @@ void progress_text(struct buf *out, const struct progress *p, int width)
   if (p->unsafe) buf_addf(out, ", %d stopped as unsafe", p->unsafe);
   buf_add(out, "\n");
   if (p->over) {
-    buf_addf(out, "given away per run: %.0f min of %.0f expected; lately:", p->given_away / p->over, p->expected / p->over);
+    buf_addf(out, "given away per run: %.0f min of %.0f expected; lately:", p->given_away / p->over,
+             p->expected / p->over);
     for (int i = 0; i < p->latest_count; i++) buf_addf(out, " %.0f", p->latest[i]);
     buf_add(out, "\n");
     add_systems(out, p);
     add_calibration(out, p);
   }
-  buf_addf(&b, "Next: %s, level %s (%s).", p->next_system ? p->next_system : "any system", level_name(p->next_level), p->why);
+  buf_addf(&b, "Next: %s, level %s (%s).", p->next_system ? p->next_system : "any system",
+           level_name(p->next_level), p->why);
   text_wrap(out, buf_text(&b), width, "", "  ");
   buf_add(out, "\n");
   buf_free(&b);

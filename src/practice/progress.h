@@ -10,7 +10,11 @@
 
 enum { PROGRESS_SYSTEMS = 10, PROGRESS_LATEST = 10 };
 
-struct system_progress { const char *name; int runs, found, since, in_row; double given_away, expected; };
+struct system_progress {
+  const char *name;
+  int runs, found, since, in_row;
+  double given_away, expected;
+};
 
 struct progress {
   char apprentice[RECORD_NAME];
@@ -22,7 +26,7 @@ struct progress {
   struct system_progress systems[PROGRESS_SYSTEMS];
   const char *next_system; /* to practise next; NULL: mixed */
   enum level next_level;
-  char why[200];           /* why that is next */
+  char why[200]; /* why that is next */
 };
 
 /* Is this a name a folder can have: letters, digits and hyphens, letter first, at most 30? */

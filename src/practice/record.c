@@ -12,8 +12,8 @@
 #include "practice/unsafe.h"
 
 static const char *const levels[] = {"worked", "guided", "free", "exam"};
-static const char *const act_names[] = {"check", "open", "repair", "prove", "declare", "give-up", "lead", "wipe",
-                                        "forbidden"};
+static const char *const act_names[] = {"check",   "open", "repair", "prove",    "declare",
+                                        "give-up", "lead", "wipe",   "forbidden"};
 enum { LEVELS = 4, ACTS = 9 };
 
 const char *level_name(enum level level) { return levels[level]; }
@@ -84,7 +84,8 @@ int sitting_begin(const struct sitting *s, const struct knowledge *k, struct ass
   if (*s->machine) {
     wish.machine_class = knowledge_find(k, ENTRY_CLASS, s->machine);
     if (wish.machine_class < 0)
-      return err_set(e, EX_DATAERR, NULL, 0, "there is no machine \"%s\". \"pullcord list machines\" names them.", s->machine);
+      return err_set(e, EX_DATAERR, NULL, 0,
+                     "there is no machine \"%s\". \"pullcord list machines\" names them.", s->machine);
   }
   if (!hidden_make(k, &wish, s->seed, &h))
     return err_set(e, EX_DATAERR, NULL, 0, "no such machine can be made up%s%s. Leave an option out.",
@@ -111,9 +112,17 @@ void summary_of(const struct run *r, struct summary *out)
   const struct knowledge *k = r->k;
   int right = 0;
 
-  *out = (struct summary){.over = r->end != RUN_OPEN, .right = r->right, .minutes = r->minutes, .parts = r->parts,
-                          .regret = r->regret, .expected = r->expected, .brier = r->brier, .sure = -1,
-                          .score = run_score(r), .steps = (int)r->step_count, .unsafe = r->end == RUN_UNSAFE};
+  *out = (struct summary){.over = r->end != RUN_OPEN,
+                          .right = r->right,
+                          .minutes = r->minutes,
+                          .parts = r->parts,
+                          .regret = r->regret,
+                          .expected = r->expected,
+                          .brier = r->brier,
+                          .sure = -1,
+                          .score = run_score(r),
+                          .steps = (int)r->step_count,
+                          .unsafe = r->end == RUN_UNSAFE};
   snprintf(out->end, sizeof out->end, "%s", run_end_name(r->end));
   snprintf(out->machine, sizeof out->machine, "%s", k->classes[r->c.machine_class].id);
   snprintf(out->system, sizeof out->system, "%s", r->culprit >= 0 ? k->faults[r->culprit].system : "use");
@@ -123,9 +132,11 @@ void summary_of(const struct run *r, struct summary *out)
 
     right += s->right;
     out->again += s->again;
-    out->parts_wrong += (s->entry.act == ACT_REPAIR || s->entry.act == ACT_DECLARE) && !s->fixed;
-    if (s->entry.sure >= 0 && i + 1 == r->step_count) out->sure = s->entry.sure;
+    out->parts_wrong += (s->entry.act == ACT_REPAIR || s->entry.act == ACT_DECLARE) && !s->hit;
   }
+  out->stated = r->stated;
+  out->stated_right = r->stated_right;
+  if (r->stated) out->sure = r->stated_sum / r->stated;
   out->right_steps = r->step_count ? (double)right / (double)r->step_count : 0;
 }
 
@@ -152,6 +163,8 @@ static struct json *write_summary(const struct summary *s)
   json_put_bool(j, "unsafe", s->unsafe);
   if (s->sure >= 0) json_put_number(j, "sure", s->sure);
   if (s->brier >= 0) json_put_number(j, "brier", s->brier);
+  if (s->stated) json_put_number(j, "stated", s->stated);
+  if (s->stated) json_put_number(j, "stated-right", s->stated_right);
   return j;
 }
 
@@ -251,7 +264,8 @@ static int read_entry(const char *path, const struct knowledge *k, const struct 
   entry.act = (enum act)act;
   entry.at = find_id(k, entry.act, id);
   if (entry.at == -1)
-    return err_set(e, EX_DATAERR, path, 0, "names \"%s\", which this knowledge does not know: it was made with another.", id);
+    return err_set(e, EX_DATAERR, path, 0,
+                   "names \"%s\", which this knowledge does not know: it was made with another.", id);
   if (json_member(j, "sure")) entry.sure = json_number(json_member(j, "sure"));
   if (entry.sure > 1) return err_set(e, EX_DATAERR, path, 0, "holds a certainty above 1.");
   if (json_member(j, "expect")) entry.expect = json_text(json_member(j, "expect"));
@@ -280,6 +294,8 @@ static void read_summary(const struct json *j, struct summary *s)
   s->score = json_number(json_member(j, "score"));
   s->sure = sure ? json_number(sure) : -1;
   s->brier = brier ? json_number(brier) : -1;
+  s->stated = (int)json_number(json_member(j, "stated"));
+  s->stated_right = (int)json_number(json_member(j, "stated-right"));
 }
 
 static int read_sitting(const char *path, const struct json *j, struct sitting *s, struct err *e)

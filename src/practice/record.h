@@ -31,7 +31,7 @@ struct summary {
   char end[16], machine[RECORD_NAME], system[RECORD_NAME], truth[64];
   bool over, right;
   double minutes, parts, regret, expected, brier, sure, score, right_steps;
-  int steps, unsafe, again, parts_wrong;
+  int steps, unsafe, again, parts_wrong, stated, stated_right;
 };
 
 struct record {

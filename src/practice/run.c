@@ -147,7 +147,8 @@ double run_minutes(const struct run *r, const struct entry *entry, double *parts
   if (entry->act == ACT_CHECK)
     return plan_minutes(k, &r->c, k->checks[entry->at].minutes, &k->checks[entry->at].off) +
            (*k->checks[entry->at].destroys ? knowledge_setting(k, "destructive-check", 15) : 0);
-  if (entry->act == ACT_OPEN) return plan_minutes(k, &r->c, 0, &(struct refs){.at = (int[]){entry->at}, .count = 1});
+  if (entry->act == ACT_OPEN)
+    return plan_minutes(k, &r->c, 0, &(struct refs){.at = (int[]){entry->at}, .count = 1});
   if (entry->act == ACT_PROVE || entry->act == ACT_DECLARE) return knowledge_setting(k, "prove-sound", 10);
   if (entry->act == ACT_GIVE_UP) return knowledge_setting(k, "give-up", 20);
   return 0;
@@ -186,7 +187,8 @@ double run_refit_minutes(const struct run *r, const struct entry *entry)
     return 0;
   }
   for (size_t i = 0; i < r->k->cover_count; i++)
-    if (r->c.off[i] && goes_back(r, i, needed)) sum += r->k->covers[i].minutes_off + r->k->covers[i].minutes_on;
+    if (r->c.off[i] && goes_back(r, i, needed))
+      sum += r->k->covers[i].minutes_off + r->k->covers[i].minutes_on;
   return sum;
 }
 
@@ -205,7 +207,8 @@ static bool check_possible(const struct run *r, int check, char *why, size_t siz
                  r->k->features[c->needs.at[i]].name, c->name);
     return false;
   }
-  if (at >= 0) snprintf(why, size, "That cannot be checked now: %s", r->k->rules[r->a.drawn.items[at].rule].reason);
+  if (at >= 0)
+    snprintf(why, size, "That cannot be checked now: %s", r->k->rules[r->a.drawn.items[at].rule].reason);
   return at < 0;
 }
 
@@ -221,7 +224,8 @@ bool run_possible(const struct run *r, const struct entry *entry, char *why, siz
   if (entry->act == ACT_OPEN) {
     const struct cover *c = &r->k->covers[entry->at];
 
-    if (case_needs(&r->c, &c->needs, &open) == TRI_LACKS) snprintf(why, size, "This machine has no %s.", c->name);
+    if (case_needs(&r->c, &c->needs, &open) == TRI_LACKS)
+      snprintf(why, size, "This machine has no %s.", c->name);
     else if (r->c.off[entry->at]) snprintf(why, size, "The %s is off already.", c->name);
     else return true;
     return false;
@@ -311,10 +315,12 @@ static void leave_case(struct run *r, struct step *s, int repair)
 static void do_repair(struct run *r, struct step *s)
 {
   int repair = repair_of(r, &s->entry);
+  size_t before = r->hidden.fault_count;
 
   case_take_off(&r->c, r->k, &r->k->repairs[repair].off);
   if (unsafe_spills(r, &(struct entry){.act = ACT_REPAIR, .at = repair})) r->spilt = true;
   s->fixed = hidden_repair(&r->hidden, repair);
+  s->hit = r->hidden.fault_count < before;
   if (!s->fixed) leave_case(r, s, repair);
   r->proved = true; /* it was run to see */
   shut_to_run(r, NULL);
@@ -331,8 +337,33 @@ static void finish(struct run *r, struct step *s, enum run_end end)
 {
   r->end = end;
   r->right = s->fixed;
-  if (s->entry.sure >= 0 && (s->entry.act == ACT_DECLARE || s->entry.act == ACT_REPAIR))
-    r->brier = pow(s->entry.sure - (s->fixed ? 1 : 0), 2);
+}
+
+static void score_certainty(struct run *r, const struct step *s)
+{
+  double off = s->entry.sure - (s->hit ? 1 : 0);
+
+  if (s->entry.sure < 0 || (s->entry.act != ACT_DECLARE && s->entry.act != ACT_REPAIR)) return;
+  r->brier = (r->stated ? r->brier * r->stated : 0) + off * off;
+  r->brier /= ++r->stated;
+  r->stated_right += s->hit;
+  r->stated_sum += s->entry.sure;
+}
+
+/* What was declared is put right and tried; what is not worth that, or is nothing, is told to
+ * the owner. */
+static void do_declare(struct run *r, struct step *s)
+{
+  int fault = s->entry.at;
+
+  if (fault >= 0 && !run_not_worth_it(r, fault)) {
+    do_repair(r, s);
+  } else {
+    s->fixed = s->hit = fault >= 0 ? hidden_has(&r->hidden, fault) : only_use(r);
+    if (!s->fixed && fault >= 0) leave_case(r, s, repair_of(r, &s->entry));
+    r->proved = true;
+  }
+  if (s->fixed) finish(r, s, RUN_DECLARED);
 }
 
 static void carry_out(struct run *r, struct step *s)
@@ -353,15 +384,11 @@ static void carry_out(struct run *r, struct step *s)
     r->proved = true;
     if (s->fixed) finish(r, s, RUN_CURED);
     break;
-  case ACT_DECLARE:
-    if (s->entry.at >= 0 && run_not_worth_it(r, s->entry.at)) s->fixed = hidden_has(&r->hidden, s->entry.at);
-    else if (s->entry.at >= 0) do_repair(r, s);
-    else s->fixed = only_use(r);
-    finish(r, s, RUN_DECLARED);
-    break;
+  case ACT_DECLARE: do_declare(r, s); break;
   case ACT_GIVE_UP: finish(r, s, RUN_GAVE_UP); break;
   default: break;
   }
+  score_certainty(r, s);
 }
 
 /* ---- what it told ----------------------------------------------------------------------- */
@@ -429,7 +456,8 @@ static int rule_spoke(const struct run *r, const struct step *s, const struct as
     if (e->kind == EVIDENCE_RESULT && e->subject == s->entry.at && e->weakened_by >= 0) return e->weakened_by;
     if (e->kind != EVIDENCE_SPEAKS) continue;
     for (size_t j = 0; j < before->net.evidence_count; j++)
-      old = old || (before->net.evidence[j].kind == EVIDENCE_SPEAKS && before->net.evidence[j].rule == e->rule);
+      old = old ||
+            (before->net.evidence[j].kind == EVIDENCE_SPEAKS && before->net.evidence[j].rule == e->rule);
     if (!old) return e->rule;
   }
   return -1;
@@ -497,8 +525,8 @@ void run_make_safe(struct run *r, const struct entry *entry)
   if (unsafe_makes_spark(r, entry)) r->spilt = false;
 }
 
-int run_begin(struct run *r, const struct knowledge *k, struct assessor *assessor, struct hidden *h, bool cheap,
-              struct err *e)
+int run_begin(struct run *r, const struct knowledge *k, struct assessor *assessor, struct hidden *h,
+              bool cheap, struct err *e)
 {
   struct err ignored;
   int status;
@@ -506,7 +534,8 @@ int run_begin(struct run *r, const struct knowledge *k, struct assessor *assesso
   *r = (struct run){.k = k, .assessor = assessor, .hidden = *h, .cheap = cheap, .brier = -1, .culprit = -1};
   *h = (struct hidden){.culprit = -1};
   if (r->hidden.culprit >= 0) r->culprit = r->hidden.net.fault_of[r->hidden.culprit];
-  for (size_t i = 0; i < r->hidden.fault_count; i++) r->truth[r->truth_count++] = r->hidden.net.fault_of[r->hidden.faults[i]];
+  for (size_t i = 0; i < r->hidden.fault_count; i++)
+    r->truth[r->truth_count++] = r->hidden.net.fault_of[r->hidden.faults[i]];
   case_begin(&r->c, k);
   memcpy(r->c.features, r->hidden.machine.features, k->feature_count * sizeof *r->c.features);
   r->c.machine_class = r->hidden.machine.machine_class;

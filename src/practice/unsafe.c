@@ -6,25 +6,44 @@
 
 /* What the cautions of the knowledge are called that these acts go by. */
 static const char *const lead_caution[] = {"plug-lead-off", NULL};
-static const char *const cuts[] = {"blade-edges", "chain-edges", "pinch-belts", "auger-clearing", "damaged-blade", NULL};
+static const char *const cuts[] = {"blade-edges",    "chain-edges",   "pinch-belts",
+                                   "auger-clearing", "damaged-blade", NULL};
 static const char *const spill_caution[] = {"waste-fuel", NULL};
 static const char *const spark_caution[] = {"ignition-voltage", "spark-test-grounded", NULL};
 
-struct forbidden { const char *name, *words[5], *only_on, *why; };
+struct forbidden {
+  const char *name, *words[5], *only_on, *why;
+};
 
 static const struct forbidden acts[] = {
-  {"starting-fluid", {"starting fluid", "ether", "easy start", "start spray", NULL}, "two-stroke",
-   "Starting fluid in a two-stroke: there is no oil in it, the oil film is washed off bore and bearings, and it can "
-   "fire early and snatch the rope. A few drops of its own mix tell the same."},
-  {"bypass-switch", {"bypass", "bridge the", "tie the bar", "tie down", NULL}, NULL,
-   "A safety switch is tested with a meter. Bridged or tied down, nothing stops the tool when a hand or foot is in it."},
-  {"unhook-governor", {"unhook the governor", "disconnect the governor", "without governor", "hold the governor", NULL},
-   NULL, "With the governor unhooked it runs away within seconds; flywheel, blade or rod can burst."},
-  {"hold-lead", {"hold the lead", "hold the plug", "finger on the lead", NULL}, NULL,
-   "Tens of kilovolts. The lead goes to a tester clipped to bare metal, never into a hand."},
-  {"petrol-in-throat", {"pour petrol", "pour fuel", "pour gas", NULL}, NULL,
-   "Petrol poured into the throat flares at the first backfire. A few drops, can shut and away, is the way."},
-  {"flame", {"lighter", "match", "naked flame", NULL}, NULL, "No flame near fuel. The vapour creeps to it along the floor."}};
+    {"starting-fluid",
+     {"starting fluid", "ether", "easy start", "start spray", NULL},
+     "two-stroke",
+     "Starting fluid in a two-stroke: there is no oil in it, the oil film is washed off bore and bearings, "
+     "and it can "
+     "fire early and snatch the rope. A few drops of its own mix tell the same."},
+    {"bypass-switch",
+     {"bypass", "bridge the", "tie the bar", "tie down", NULL},
+     NULL,
+     "A safety switch is tested with a meter. Bridged or tied down, nothing stops the tool when a hand or "
+     "foot is in it."},
+    {"unhook-governor",
+     {"unhook the governor", "disconnect the governor", "without governor", "hold the governor", NULL},
+     NULL,
+     "With the governor unhooked it runs away within seconds; flywheel, blade or rod can burst."},
+    {"hold-lead",
+     {"hold the lead", "hold the plug", "finger on the lead", NULL},
+     NULL,
+     "Tens of kilovolts. The lead goes to a tester clipped to bare metal, never into a hand."},
+    {"petrol-in-throat",
+     {"pour petrol", "pour fuel", "pour gas", NULL},
+     NULL,
+     "Petrol poured into the throat flares at the first backfire. A few drops, can shut and away, is the "
+     "way."},
+    {"flame",
+     {"lighter", "match", "naked flame", NULL},
+     NULL,
+     "No flame near fuel. The vapour creeps to it along the floor."}};
 
 enum { ACT_COUNT = sizeof acts / sizeof acts[0] };
 
@@ -68,7 +87,8 @@ static bool warned(const struct run *r, const struct entry *entry, const char *c
 
 static bool engine_turns(const struct check *c)
 {
-  return strcmp(c->engine, "running") == 0 || strcmp(c->engine, "hot") == 0 || strcmp(c->engine, "cranking") == 0;
+  return strcmp(c->engine, "running") == 0 || strcmp(c->engine, "hot") == 0 ||
+         strcmp(c->engine, "cranking") == 0;
 }
 
 bool unsafe_wants_lead_off(const struct run *r, const struct entry *entry)
@@ -81,7 +101,8 @@ bool unsafe_makes_spark(const struct run *r, const struct entry *entry)
 {
   if (entry->act == ACT_PROVE) return true;
   if (entry->act != ACT_CHECK) return false;
-  return engine_turns(&r->k->checks[entry->at]) && has_caution(&r->k->checks[entry->at].cautions, spark_caution);
+  return engine_turns(&r->k->checks[entry->at]) &&
+         has_caution(&r->k->checks[entry->at].cautions, spark_caution);
 }
 
 bool unsafe_spills(const struct run *r, const struct entry *entry) { return warned(r, entry, spill_caution); }
@@ -108,7 +129,8 @@ bool unsafe_act_here(const struct run *r, int act, char *why, size_t size)
   int feature = acts[act].only_on ? knowledge_find(r->k, ENTRY_FEATURE, acts[act].only_on) : -1;
 
   if (feature >= 0 && r->c.features[feature] != TRI_HAS) {
-    snprintf(why, size, "That is not done here: it tells nothing that a few drops of petrol would not, kicks back, and "
+    snprintf(why, size,
+             "That is not done here: it tells nothing that a few drops of petrol would not, kicks back, and "
              "wears the bore. See \"how prime test\".");
     return false;
   }
@@ -122,12 +144,14 @@ bool unsafe_now(const struct run *r, const struct entry *entry, char *why, size_
 
   if (entry->act == ACT_FORBIDDEN) return unsafe_act_here(r, entry->at, why, size);
   if (!r->lead_off && unsafe_wants_lead_off(r, entry)) {
-    snprintf(why, size, "The plug lead was still on. A warm engine can fire when the shaft is turned, and hands were by "
+    snprintf(why, size,
+             "The plug lead was still on. A warm engine can fire when the shaft is turned, and hands were by "
              "blade, chain or belt. Type \"lead off\" before such work.");
     return true;
   }
   if (r->spilt && unsafe_makes_spark(r, entry)) {
-    snprintf(why, size, "Petrol was let out and not wiped up, and this makes a spark: the vapour fires. Type \"wipe\" "
+    snprintf(why, size,
+             "Petrol was let out and not wiped up, and this makes a spark: the vapour fires. Type \"wipe\" "
              "first, and let it dry.");
     return true;
   }

@@ -14,7 +14,7 @@ practice() {
 one=(--as anna --seed 14 --class walk-behind-mower --system fuel --level free)
 
 # wrong names, impossible requests, wrong numbers: help, and nothing spent
-practice "${one[@]}" -- "banana" "checks fule" "checks fuel 2" "99" "open the bonnet" "repair" "declare" "breaker points" \
+practice "${one[@]}" -- "banana" "checks fule" "checks fuel 2" "99" "open the bonnet" "repair" "declare" "points gap" \
   "declare main jet blocked, 180 %" "hint" "path" "quit"
 says "The owner says: \"hunts\""
 says "I know no check called \"banana\""
@@ -24,8 +24,10 @@ says "I know no cover called"
 says "Say which: repair"
 says "Say which: declare"
 says "from 0 to 100"
+says "This machine has no contact-breaker points"
 says "Hints are for the guided level"
 says "Nothing was done yet"
+silent_on " min)"
 says "Kept."
 silent_on "Gave away"
 
@@ -88,7 +90,7 @@ says "Right:"
 
 # a worked example is read
 practice --as fred --seed 5 --class string-trimmer --level worked -- "" "" "" "" "" "" "" "no"
-says "Nothing is asked of you"
+says "A worked example: read how the best path goes"
 says "Right: no step was expected to cost less"
 
 # a class set: made, sat, scored

@@ -34,7 +34,8 @@ static void tell(const char *what, double *v, size_t n)
 {
   if (n == 0) return;
   qsort(v, n, sizeof *v, by_size);
-  printf("%-44s n %5zu  median %7.2f ms  p99 %7.2f ms  most %7.2f ms\n", what, n, v[n / 2], v[n * 99 / 100], v[n - 1]);
+  printf("%-44s n %5zu  median %7.2f ms  p99 %7.2f ms  most %7.2f ms\n", what, n, v[n / 2], v[n * 99 / 100],
+         v[n - 1]);
 }
 
 static int remove_one(const char *path, const struct stat *s, int type, struct FTW *f)
@@ -76,14 +77,16 @@ static void time_set(struct with *w, const struct record *x)
     progress_read(state, name, &w->k, &p, &bad);
     over += p.over;
   }
-  printf("a class set of %d x %d (%d runs read back) scored in %.1f ms\n", APPRENTICES, RUNS, over, now() - start);
+  printf("a class set of %d x %d (%d runs read back) scored in %.1f ms\n", APPRENTICES, RUNS, over,
+         now() - start);
   nftw(state, remove_one, 8, FTW_DEPTH | FTW_PHYS);
 }
 
 int main(int argc, char **argv)
 {
   int machines = argc > 1 ? atoi(argv[1]) : 40;
-  double *made = mem_array(MOST, sizeof *made), *begun = mem_array(MOST, sizeof *begun), *step = mem_array(MOST, sizeof *step);
+  double *made = mem_array(MOST, sizeof *made), *begun = mem_array(MOST, sizeof *begun),
+         *step = mem_array(MOST, sizeof *step);
   size_t made_count = 0, steps = 0;
   struct record last = {.sitting = {.kind = HIDDEN_ANY, .level = LEVEL_FREE}};
   void *state;

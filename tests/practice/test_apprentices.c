@@ -22,7 +22,8 @@
 #include "with.h"
 
 enum { MACHINES = 400, STEPS = 20, KINDS = 5, MOST_CHECKS_FIRST = 15 };
-static const char *const names[KINDS] = {"best path", "one question ahead", "cheapest first", "parts-swapper", "random"};
+static const char *const names[KINDS] = {"best path", "one question ahead", "cheapest first", "parts-swapper",
+                                         "random"};
 
 static bool done(const struct run *r, enum act act, int at)
 {
@@ -84,7 +85,8 @@ static struct entry cheapest(const struct run *r)
   size_t checks = 0;
 
   for (size_t i = 0; i < r->step_count; i++) checks += r->steps[i].entry.act == ACT_CHECK;
-  if (run_leading(r, &chance) >= 0 && (chance >= 0.8 || checks >= MOST_CHECKS_FIRST)) return likeliest_part(r);
+  if (run_leading(r, &chance) >= 0 && (chance >= 0.8 || checks >= MOST_CHECKS_FIRST))
+    return likeliest_part(r);
   for (size_t c = 0; c < r->k->check_count; c++) {
     struct entry entry = {.act = ACT_CHECK, .at = (int)c, .sure = -1};
     double minutes = run_minutes(r, &entry, &parts);

@@ -18,7 +18,10 @@
 
 enum { MACHINES = 20000, EACH = 16, GRADES = NET_MAX_GRADES };
 
-struct tally { double seen[GRADES], expected[GRADES], cov[GRADES][GRADES]; long draws; };
+struct tally {
+  double seen[GRADES], expected[GRADES], cov[GRADES][GRADES];
+  long draws;
+};
 
 /* Chance of each result of a check given the faults: the highest grade that any of them, or
  * chance, brings about. */
@@ -154,8 +157,8 @@ static void results_match_the_model(void **state)
       worst = (int)c;
     }
   }
-  printf("%d checks, %d below 0.05 (%.1f expected), %d below 0.01 (%.1f expected); least %.5f: %s\n", judged, at_five,
-         0.05 * judged, at_one, 0.01 * judged, least, worst >= 0 ? w->k.checks[worst].id : "");
+  printf("%d checks, %d below 0.05 (%.1f expected), %d below 0.01 (%.1f expected); least %.5f: %s\n", judged,
+         at_five, 0.05 * judged, at_one, 0.01 * judged, least, worst >= 0 ? w->k.checks[worst].id : "");
   assert_true(judged > 200);
   assert_true(at_five <= 0.05 * judged + 4 * sqrt(0.0475 * judged));
   assert_true(at_five >= 0.05 * judged - 4 * sqrt(0.0475 * judged));
@@ -183,11 +186,13 @@ static void readings_stand_for_results(void **state)
       int best = -1;
       size_t most = 0;
 
-      if (w->k.checks[c].kind != KIND_MEASURE || case_needs(&h.machine, &w->k.checks[c].needs, &open) != TRI_HAS) continue;
+      if (w->k.checks[c].kind != KIND_MEASURE ||
+          case_needs(&h.machine, &w->k.checks[c].needs, &open) != TRI_HAS)
+        continue;
       hidden_look(&h, (int)c, &r);
       hidden_look(&h, (int)c, &again);
       assert_memory_equal(&r, &again, sizeof r);
-      if (r.result >= 0) continue; /* no bands for this engine */
+      if (r.result >= 0) continue;                  /* no bands for this engine */
       for (size_t b = 0; b < w->k.bands_count; b++) /* the most particular that fit */
         if (w->k.bands[b].check == (int)c && case_needs(&h.machine, &w->k.bands[b].needs, &open) == TRI_HAS &&
             (best < 0 || w->k.bands[b].needs.count > most)) {
@@ -201,9 +206,10 @@ static void readings_stand_for_results(void **state)
     }
     hidden_free(&h);
   }
-  printf("%ld readings, %.1f %% fall on the result they stand for\n", drawn, 100.0 * (double)kept / (double)drawn);
+  printf("%ld readings, %.1f %% fall on the result they stand for\n", drawn,
+         100.0 * (double)kept / (double)drawn);
   assert_true(drawn > 2000);
-  assert_true(kept > 0.9 * (double)drawn);
+  assert_true((double)kept > 0.9 * (double)drawn);
 }
 
 int main(void)

@@ -146,7 +146,8 @@ static void luck_does_not_count(void **state)
   g.faults[0] = g.culprit = (int)other; /* something else is wrong behind the same complaint */
   assert_int_equal(run_begin(&a, &w->k, w->assessor, &h, false, &e), 0);
   assert_int_equal(run_begin(&b, &w->k, w->assessor, &g, false, &e), 0);
-  for (size_t i = 0; i < a.advice.count; i++) near(b.advice.options[i].cost, a.advice.options[i].cost, "cost");
+  for (size_t i = 0; i < a.advice.count; i++)
+    near(b.advice.options[i].cost, a.advice.options[i].cost, "cost");
   run_free(&a);
   run_free(&b);
 }

@@ -33,7 +33,8 @@ int with_end(void **state)
   return 0;
 }
 
-void with_run(struct with *w, enum hidden_kind kind, const char *system, uint64_t seed, bool cheap, struct run *r)
+void with_run(struct with *w, enum hidden_kind kind, const char *system, uint64_t seed, bool cheap,
+              struct run *r)
 {
   struct hidden_wish wish = {-1, kind, system};
   struct hidden h;
