@@ -41,6 +41,11 @@ says "look and smell of the fuel"
 reading=$(printf '%s\n' "$first" | sed 's/.*compression: \([0-9.]* psi\).*/\1/')
 says "cranking compression: $reading"
 
+# declared wrongly: paid for, still the same, and on it goes
+practice --as hans --seed 14 --class walk-behind-mower --system fuel --level free -- "declare fuel-stale, 40 %" "yes" "path" "quit"
+says "declared fuel stale: still the same"
+says "Kept."
+
 # declared, with a certainty that has to be a number
 practice --as anna -- "declare main jet blocked" "yes" "very" "70" "yes"
 says "A number, please"

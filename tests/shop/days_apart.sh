@@ -70,7 +70,7 @@ mkfifo "$work/in"
 "$PULLCORD" bench "$saw" < "$work/in" > "$work/log" 2>&1 &
 pid=$!
 exec 3> "$work/in"
-for _ in $(seq 100); do grep -q "bench>" "$work/log" && break; sleep 0.1; done
+for _ in $(seq 400); do grep -q "bench>" "$work/log" && break; sleep 0.1; done
 ends_with 0 "$PULLCORD" job add "$saw" plug-look fuel-wet --by Kim
 printf 'note from the bench\npath\nquit\n' >&3
 exec 3>&-

@@ -51,7 +51,7 @@ mkfifo "$work/in"
 pid=$!
 exec 3> "$work/in"
 log_says() {
-  for _ in $(seq 100); do grep -q -- "$1" "$work/log" && return; sleep 0.1; done
+  for _ in $(seq 400); do grep -q -- "$1" "$work/log" && return; sleep 0.1; done
   bad=$((bad + 1)); echo "never said: $1"; cat "$work/log"
 }
 printf 'yes\n' >&3
