@@ -5,7 +5,7 @@ target_compile_options(pullcord_options INTERFACE
   -Wcast-qual -Wwrite-strings -Wundef -Wformat=2 -Wvla
   -fstack-protector-strong -ffp-contract=off) # same sums on every machine
 if(CMAKE_C_COMPILER_ID STREQUAL "Clang")
-  target_compile_options(pullcord_options INTERFACE -Wno-format-nonliteral)
+  target_compile_options(pullcord_options INTERFACE -Wno-format-nonliteral -Wno-string-concatenation)
 else()
   target_compile_options(pullcord_options INTERFACE -Wlogical-op -Wno-format-nonliteral)
 endif()
