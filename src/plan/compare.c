@@ -3,13 +3,13 @@
 
 #include <math.h>
 
-static double disorder(const struct plan_problem *p, const struct plan_state *s)
+double plan_disorder(const struct plan_problem *p, const struct plan_state *s)
 {
   double sum = plan_weight(p, s), bits = 0;
 
   for (size_t h = 0; h < p->hypotheses; h++)
     if (s->w[h] > 0) bits -= s->w[h] * log2(s->w[h] / sum);
-  return bits; /* weighted by the sum */
+  return bits;
 }
 
 static double largest(const struct plan_problem *p, const struct plan_state *s)
@@ -21,20 +21,27 @@ static double largest(const struct plan_problem *p, const struct plan_state *s)
   return most;
 }
 
+double plan_information(const struct plan_problem *p, const struct plan_state *s, int q)
+{
+  double gain = plan_disorder(p, s);
+  struct plan_state to;
+
+  for (int o = 0; o < p->questions[q].outcomes; o++)
+    if (plan_outcome(p, s, q, o, &to) > 0) gain -= plan_disorder(p, &to);
+  return gain;
+}
+
 /* The question with most information for its cost, or -1. */
 static int most_telling(const struct plan_problem *p, const struct plan_state *s)
 {
-  double best = 1e-12, now = disorder(p, s), weight = plan_weight(p, s);
-  struct plan_state to;
+  double best = 1e-12, weight = plan_weight(p, s);
   int choice = -1;
 
   for (size_t q = 0; q < p->question_count; q++) {
-    double gain = now;
+    double gain;
 
     if (s->asked >> q & 1) continue;
-    for (int o = 0; o < p->questions[q].outcomes; o++)
-      if (plan_outcome(p, s, (int)q, o, &to) > 0) gain -= disorder(p, &to);
-    gain /= weight * plan_question_cost(p, s, &p->questions[q]);
+    gain = plan_information(p, s, (int)q) / (weight * plan_question_cost(p, s, &p->questions[q]));
     if (gain <= best) continue;
     best = gain;
     choice = (int)q;

@@ -77,6 +77,12 @@ bool plan_exact_move(struct planner *x, const struct plan_state *s, const struct
 /* A floor under every policy: the cost if the truth were told at the start. */
 double plan_floor(const struct plan_problem *p, const struct plan_state *s);
 
+/* How far from certain it is which hypothesis holds, and how much of that an answer to the
+ * question is expected to take away: in bits, times the weight of the state. Source: entropy
+ * and mutual information (Shannon 1948, from memory). */
+double plan_disorder(const struct plan_problem *p, const struct plan_state *s);
+double plan_information(const struct plan_problem *p, const struct plan_state *s, int question);
+
 /* For comparison only, never to be followed: the question with most information for its cost
  * until one hypothesis has more than `sure` of the weight, then plan_folded. */
 double plan_most_information(const struct plan_problem *p, const struct plan_state *s, double sure);
