@@ -70,6 +70,9 @@ void bench_show_state(struct bench *b);
 /* Shows the check that is asked, its cautions first. */
 void bench_show_question(const struct bench *b);
 
+/* The same question in short, after an entry that changed nothing: its cautions stand just above. */
+void bench_ask_again(const struct bench *b);
+
 /* The planned step of a check, or NULL when it is not worth its minutes. */
 const struct next_step *bench_step_of(const struct bench *b, int check);
 

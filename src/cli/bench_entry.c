@@ -220,7 +220,7 @@ void bench_entry(struct bench *b, const char *typed)
   struct case_result r;
   struct err e = {0};
   double sure;
-  int check;
+  int check, asked = b->pending;
 
   strcpy(line, typed);
   text_lower(line);
@@ -244,4 +244,8 @@ void bench_entry(struct bench *b, const char *typed)
     }
   }
   free(line);
+  if (asked >= 0 && b->assessed && b->pending == asked) {
+    b->silent = true;
+    bench_ask_again(b);
+  }
 }

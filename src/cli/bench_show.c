@@ -108,6 +108,21 @@ static void show_put_back(const struct bench *b, const struct check *c)
   buf_free(&names);
 }
 
+static void show_ask(const struct check *c, const struct next_step *s)
+{
+  printf("%s", terminal_heavy());
+  bench_say("Next (%g min): %s", s ? s->minutes : c->minutes, c->ask);
+  printf("%s", terminal_plain());
+}
+
+void bench_ask_again(const struct bench *b)
+{
+  const struct check *c = &b->k->checks[b->pending];
+
+  show_ask(c, bench_step_of(b, b->pending));
+  show_choices(c);
+}
+
 void bench_show_question(const struct bench *b)
 {
   const struct check *c = &b->k->checks[b->pending];
@@ -117,9 +132,7 @@ void bench_show_question(const struct bench *b)
   show_cautions(b, c);
   show_put_back(b, c);
   if (unsafe >= 0) bench_say("NOT NOW: %s", b->k->rules[b->a.drawn.items[unsafe].rule].reason);
-  printf("%s", terminal_heavy());
-  bench_say("Next (%g min): %s", s ? s->minutes : c->minutes, c->ask);
-  printf("%s", terminal_plain());
+  show_ask(c, s);
   if (s) show_reason(b, s);
   show_choices(c);
 }

@@ -297,7 +297,7 @@ static bool is_dont_know(const char *text)
 {
   static const char *const words[] = {"?", "dont-know", "don't know", "dont know", "dk", "could-not-test",
                                       "couldn't test", "could not test", "not-done", "unknown", "can't",
-                                      "cant"};
+                                      "cant", "idk", "dunno", "no idea", "not sure", "no clue"};
 
   for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
     if (same_text(text, words[i])) return true;
