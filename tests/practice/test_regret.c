@@ -22,7 +22,6 @@ static void question(struct plan_problem *p, double cost, const double *yes)
 {
   int q = plan_add_question(p, cost, 0, 2);
 
-  p->questions[q].chance = mem_array(2 * p->hypotheses, sizeof(double));
   for (size_t h = 0; h < p->hypotheses; h++) {
     p->questions[q].chance[h] = yes[h];
     p->questions[q].chance[p->hypotheses + h] = 1 - yes[h];
@@ -103,7 +102,7 @@ static void on_a_machine(void **state)
 
   for (uint64_t seed = 1; seed <= 5; seed++) {
     struct entry best;
-    struct judged j;
+    struct step_worth j;
     double parts;
 
     with_run(w, HIDDEN_ONE, NULL, seed, false, &r);
@@ -136,7 +135,7 @@ static void luck_does_not_count(void **state)
   struct with *w = *state;
   struct run a, b;
   struct hidden h, g;
-  struct hidden_wish wish = {knowledge_find(&w->k, ENTRY_CLASS, "tiller"), HIDDEN_ONE, "fuel"};
+  struct hidden_wish wish = {knowledge_find(&w->k, ENTRY_CLASS, "tiller"), HIDDEN_ONE, "fuel", NULL};
   struct err e;
   size_t other = 0;
 
