@@ -128,18 +128,6 @@ static bool read_shape(struct engine *en, void *fact, const struct shape *s, str
   return true;
 }
 
-static bool read_conclusion(struct engine *en, void *fact, struct conclusion *c)
-{
-  const char *name = EnvGetDeftemplateName(en->env, EnvFactDeftemplate(en->env, fact));
-
-  *c = (struct conclusion){.a = -1, .b = -1, .rule = -1};
-  c->rule = knowledge_find(en->k, ENTRY_RULE, slot_word(en, fact, "rule"));
-  if (strcmp(name, "rules-out") == 0) return read_rules_out(en, fact, c);
-  for (size_t i = 0; i < sizeof shapes / sizeof shapes[0]; i++)
-    if (strcmp(shapes[i].template, name) == 0) return read_shape(en, fact, &shapes[i], c);
-  return false;
-}
-
 static int order(const void *x, const void *y)
 {
   const struct conclusion *p = x, *q = y;
@@ -152,19 +140,30 @@ static int order(const void *x, const void *y)
   return d ? d : strcmp(p->word, q->word);
 }
 
+/* The conclusions of one template; shape NULL is rules-out. Most facts are of other templates: going by
+ * template leaves them alone. */
+static void harvest_template(struct engine *en, const char *name, const struct shape *shape,
+                             struct conclusions *out)
+{
+  void *template = EnvFindDeftemplate(en->env, name), *fact = NULL;
+
+  while (template && (fact = EnvGetNextFactInTemplate(en->env, template, fact))) {
+    struct conclusion c = {.a = -1, .b = -1};
+    void *items = out->items;
+
+    c.rule = knowledge_find(en->k, ENTRY_RULE, slot_word(en, fact, "rule"));
+    if (!(shape ? read_shape(en, fact, shape, &c) : read_rules_out(en, fact, &c))) continue;
+    mem_grow(&items, &out->room, out->count + 1, sizeof *out->items);
+    out->items = items;
+    out->items[out->count++] = c;
+  }
+}
+
 void harvest(struct engine *en, struct conclusions *out)
 {
   out->count = 0;
-  for (void *fact = EnvGetNextFact(en->env, NULL); fact; fact = EnvGetNextFact(en->env, fact)) {
-    struct conclusion c;
-
-    if (read_conclusion(en, fact, &c)) {
-      void *items = out->items;
-
-      mem_grow(&items, &out->room, out->count + 1, sizeof *out->items);
-      out->items = items;
-      out->items[out->count++] = c;
-    }
-  }
+  harvest_template(en, "rules-out", NULL, out);
+  for (size_t i = 0; i < sizeof shapes / sizeof shapes[0]; i++)
+    harvest_template(en, shapes[i].template, &shapes[i], out);
   if (out->count > 1) qsort(out->items, out->count, sizeof *out->items, order);
 }

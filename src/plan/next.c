@@ -28,7 +28,8 @@ struct ahead {
   double cost[MOST_FAULTS];
   size_t fault_count;
   int *place;                 /* index into fault[] of a place in the casenet, -1 */
-  int order[MOST_FAULTS];     /* scratch of expected_cost */
+  int order[MOST_FAULTS];     /* of repair by the weights last looked at */
+  int start[MOST_FAULTS];     /* the order now: after one result it is nearly right, so sorting from it is short */
 };
 
 static double cover_minutes(const struct knowledge *k, const struct bench_case *c, int cover, bool *seen)
@@ -105,10 +106,10 @@ static double expected_cost(struct ahead *a, const double *weight, int *first)
   double left = 0, total = weight[0] * prove_sound;
 
   for (size_t i = 0; i < a->fault_count; i++) {
-    int x = (int)i;
+    int x = a->start[i];
     size_t j = i;
 
-    left += chance[i];
+    left += chance[x];
     for (; j > 0 && chance[x] * a->cost[a->order[j - 1]] > chance[a->order[j - 1]] * a->cost[x]; j--)
       a->order[j] = a->order[j - 1];
     a->order[j] = x;
@@ -153,6 +154,14 @@ static void split_weights(const struct ahead *a, const struct net_finding *f,
       before = cdf;
     }
   }
+}
+
+/* Does any fault that matters show in it? What none shows in can save nothing. */
+static bool tells(const struct ahead *a, const struct net_finding *f)
+{
+  for (size_t l = 0; l < f->link_count; l++)
+    if (a->place[f->links[l].fault] >= 0) return true;
+  return false;
 }
 
 /* What making this check would save, and what its results lead to. */
@@ -220,7 +229,9 @@ void next_plan(struct casenet *n, const struct bench_case *c, const struct concl
   a->place = mem_array(n->count, sizeof *a->place);
   pick_faults(a, c, blame);
   list_hypotheses(a, blame, sound);
+  for (size_t i = 0; i < a->fault_count; i++) a->start[i] = (int)i;
   out->cost_now = expected_cost(a, a->weight, &first);
+  memcpy(a->start, a->order, sizeof a->start);
   if (first >= 0) out->repair_first = n->fault_of[a->fault[first]];
   for (size_t i = 0; i < n->k->check_count; i++) {
     const struct check *check = &n->k->checks[i];
@@ -230,9 +241,10 @@ void next_plan(struct casenet *n, const struct bench_case *c, const struct concl
 
     if (!wanted(n, c, drawn, (int)i)) continue;
     casenet_finding(n, (int)i, &f);
+    s.ask_first = asked_first(a, drawn, belief, (int)i);
+    if (s.ask_first < 0 && !tells(a, &f)) continue;
     s.minutes = plan_minutes(n->k, c, check->minutes, &check->off);
     look_ahead(a, &f, out->cost_now, &s);
-    s.ask_first = asked_first(a, drawn, belief, (int)i);
     s.per_minute = s.saving / (s.minutes + turn);
     if (s.saving <= s.minutes + turn && s.ask_first < 0) continue;
     mem_grow(&items, &out->room, out->count + 1, sizeof *out->steps);

@@ -74,10 +74,15 @@ void small_result(struct small *s, const char *check, const char *result)
 void small_draw(struct small *s, enum conclusion_kind kind, int a, int b)
 {
   void *items = s->drawn.items;
+  size_t at;
 
   mem_grow(&items, &s->drawn.room, s->drawn.count + 1, sizeof *s->drawn.items);
   s->drawn.items = items;
-  s->drawn.items[s->drawn.count++] = (struct conclusion){.kind = kind, .a = a, .b = b, .rule = 7};
+  at = s->drawn.count++;
+  for (; at > 0 && (s->drawn.items[at - 1].kind > kind ||
+                    (s->drawn.items[at - 1].kind == kind && s->drawn.items[at - 1].a > a)); at--)
+    s->drawn.items[at] = s->drawn.items[at - 1];
+  s->drawn.items[at] = (struct conclusion){.kind = kind, .a = a, .b = b, .rule = 7};
 }
 
 void small_weigh(struct small *s)
