@@ -63,7 +63,7 @@ void bench_begin(struct bench *b)
   memset(b->skipped, 0, b->k->check_count * sizeof *b->skipped);
   memset(b->told, 0, b->k->feature_count * sizeof *b->told);
   memset(b->feature_asked, 0, b->k->feature_count * sizeof *b->feature_asked);
-  b->over = !bench_ask_machine(b) || !bench_ask_complaint(b);
+  b->over = !bench_ask_machine(b) || !bench_ask_card(b) || !bench_ask_complaint(b);
   if (b->c.machine_class >= 0) bench_keep(b);
 }
 
@@ -141,7 +141,7 @@ static void converse(struct bench *b)
 static void list_vocabulary(struct bench *b)
 {
   static const char *const commands[] = {"help",    "how",   "why",       "next",    "skip",  "back",
-                                         "plan",    "path",  "causes",    "repair",  "fixed", "refit",
+                                         "plan",    "path",  "causes",    "repair",  "fixed", "refit", "service",
                                          "has",     "lacks", "complaint", "machine", "owner", "note",
                                          "minutes", "part",  "close",     "new",     "quit"};
   const struct knowledge *k = b->k;
@@ -204,6 +204,7 @@ int run_bench(const struct args *args, struct err *e)
   assessor_close(b.assessor);
   store_close(b.store);
   history_free(&b.history);
+  buf_free(&b.like_shown);
   free(b.skipped);
   free(b.told);
   free(b.feature_asked);

@@ -20,6 +20,7 @@ struct bench {
   char *words;
   struct store *store;
   struct history history;   /* of the closed jobs, read once at the start */
+  struct buf like_shown;    /* what was last shown of past jobs like this one */
   const char *who;
   char id[STORE_ID];        /* "": the job is not opened yet */
   int64_t last_number;      /* of its entries that we know */
@@ -44,6 +45,17 @@ void bench_say(const char *format, ...) __attribute__((format(printf, 1, 2)));
 /* Asks what machine and complaint it is. False when the input ended. */
 bool bench_ask_machine(struct bench *b);
 bool bench_ask_complaint(struct bench *b);
+
+/* Offers the spec cards of this machine class, if there are any. False when the input ended. */
+bool bench_ask_card(struct bench *b);
+
+/* The commands spec, given and work, from what follows the word. */
+void bench_spec(struct bench *b, const char *rest);
+void bench_given(struct bench *b, const char *rest);
+void bench_work(struct bench *b, const char *rest);
+
+/* Shows what the card says of a reading that is asked for, if it does. */
+void bench_show_figure(const struct bench *b, int check);
 
 /* Asks yes or no; `otherwise` when only enter is pressed or the input ends. bench_yes_or_end
  * gives 1, 0, or -1 when the input ended. */
@@ -94,8 +106,8 @@ int bench_open_store(struct bench *b, struct err *e);
 /* Reads how the shop's jobs turned out, and says so when they count (bench_learn.c). */
 void bench_learn(struct bench *b);
 
-/* Shows proved jobs of the same class and complaint that looked alike. */
-void bench_show_similar(const struct bench *b);
+/* Shows how past jobs of the same class and complaint ended, and which were alike. */
+void bench_show_similar(struct bench *b);
 
 /* Takes up the job that was asked for, the one that was left open, or a new one. */
 int bench_take_up(struct bench *b, const struct args *args, struct err *e);
@@ -113,7 +125,14 @@ void bench_keep_advice(struct bench *b);
 /* Lets go of all that belongs to the job. */
 void bench_let_go(struct bench *b);
 
-/* fixed, close, owner, note, minutes, part. False when the line is none of them. */
+/* The service check: words say how items are ("oil plug done"); without any, each open item is
+ * asked in turn. Each is kept at once (bench_service.c). */
+void bench_service(struct bench *b, const char *words);
+
+/* What of the service check is open, as the beginning of a question; false when nothing is. */
+bool bench_service_open(const struct job *j, struct buf *out);
+
+/* fixed, close, service, owner, note, minutes, part. False when the line is none of them. */
 bool bench_run_home(struct bench *b, const char *line);
 
 /* True when the line begins with the command word; *rest is what follows. */

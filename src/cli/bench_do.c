@@ -27,7 +27,11 @@ static const char help_text[] =
     "  repair [cause]    how to put the first cause right, and how to prove it\n"
     "  fixed [cause]     it was put right: proved by running it, or still the same\n"
     "  refit [number]    what is off, in the order it goes back; a number: it is back on\n"
+    "  service           the service check, item by item; or: service oil plug done\n"
     "  has X, lacks X    the machine has, or has not, a part\n"
+    "  spec [name]       the spec card this machine goes by; a name: take that one; none: no card\n"
+    "  given altitude 1500 m   ... or temperature, petrol-age, poles: what no check asks for\n"
+    "  work [name ...]   bench arithmetic: work oil-refill 650 mL; alone: what there is\n"
     "  complaint ...     another complaint\n"
     "  machine           begin again with another machine\n"
     "  owner ...         whose it is, or what you call it (nothing is needed)\n"
@@ -250,6 +254,7 @@ bool bench_run_showing(struct bench *b, const char *line)
   else if (bench_is_command(line, "causes", &rest)) do_causes(b);
   else if (bench_is_command(line, "repair", &rest)) do_repair(b, rest);
   else if (bench_is_command(line, "refit", &rest) && !*rest) do_refit(b, rest);
+  else if (bench_is_command(line, "work", &rest)) bench_work(b, rest);
   else return false;
   return true;
 }
@@ -267,6 +272,8 @@ bool bench_run_changing(struct bench *b, const char *line)
   else if (bench_is_command(line, "refit", &rest) && *rest) do_refit(b, rest);
   else if (bench_is_command(line, "has", &rest)) do_feature(b, rest, true);
   else if (bench_is_command(line, "lacks", &rest)) do_feature(b, rest, false);
+  else if (bench_is_command(line, "spec", &rest)) bench_spec(b, rest);
+  else if (bench_is_command(line, "given", &rest)) bench_given(b, rest);
   else if (bench_is_command(line, "complaint", &rest)) do_complaint(b, rest);
   else if (bench_is_command(line, "machine", &rest)) bench_begin(b);
   else if (bench_is_command(line, "new", &rest)) bench_new(b);

@@ -83,26 +83,55 @@ static int ask_ending(const char *words)
   return ending;
 }
 
-/* What was proved since the job was opened. The caller frees. */
-static int *confirmed(struct bench *b, size_t *count)
+/* Asks what has to be asked before a job is called repaired. */
+static bool may_be_repaired(const struct job *j, size_t confirmed)
 {
-  int *faults;
+  struct buf question = {0};
+  bool go;
+
+  if (confirmed == 0 &&
+      !bench_yes("No repair has passed its proof run (fixed). Close it as repaired all the same?", false))
+    return false;
+  if (!bench_service_open(j, &question)) return true;
+  buf_add(&question, ". Close it all the same?");
+  go = bench_yes(buf_text(&question), false);
+  buf_free(&question);
+  return go;
+}
+
+/* Closes the job as it is in the store. */
+static void close_as(struct bench *b, int ending)
+{
   struct err e;
   struct job j;
+  int *faults;
+  size_t count;
 
-  *count = 0;
-  if (job_read(b->store, b->k, b->id, &j, &e)) return NULL;
+  if (job_read(b->store, b->k, b->id, &j, &e)) {
+    bench_say("%s", e.text);
+    return;
+  }
   faults = mem_array(j.repair_count + 1, sizeof *faults);
-  *count = job_confirmed(&j, faults);
+  count = ending == 0 ? job_confirmed(&j, faults) : 0;
+  if (ending == 0 && !may_be_repaired(&j, count)) {
+    bench_say("The job stays open.");
+  } else {
+    job_say_ended(&b->news, b->k, job_ending((size_t)ending), &j);
+    if (bench_keep(b)) {
+      bench_say("Closed: %s%s%s.", ending_words[ending], count ? ", confirmed: " : "",
+                count ? b->k->faults[faults[0]].name : "");
+      bench_say("Its card: pullcord card %s --output card.html", b->id + STORE_ID - 1 - STORE_SHORT);
+      b->closed = b->over = true;
+    }
+  }
+  free(faults);
   job_free(&j);
-  return faults;
 }
 
 static void do_close(struct bench *b, const char *rest)
 {
   struct buf question = {0}, off = {0};
-  int ending, *faults;
-  size_t count;
+  int ending;
   bool go = true;
 
   if (still_off(b, &off)) {
@@ -114,23 +143,8 @@ static void do_close(struct bench *b, const char *rest)
   buf_free(&off);
   if (!go || !bench_keep(b)) return;
   ending = ask_ending(rest);
-  if (ending < 0) {
-    bench_say("The job stays open.");
-    return;
-  }
-  faults = confirmed(b, &count);
-  if (ending == 0 && count == 0)
-    go = bench_yes("No repair has passed its proof run (fixed). Close it as repaired all the same?", false);
-  if (go) {
-    job_say_closed(&b->news, b->k, job_ending((size_t)ending), ending == 0 ? faults : NULL,
-                   ending == 0 ? count : 0);
-    if (bench_keep(b)) {
-      bench_say("Closed: %s%s%s.", ending_words[ending], ending == 0 && count ? ", confirmed: " : "",
-                ending == 0 && count ? b->k->faults[faults[0]].name : "");
-      b->closed = b->over = true;
-    }
-  }
-  free(faults);
+  if (ending < 0) bench_say("The job stays open.");
+  else close_as(b, ending);
 }
 
 static void do_minutes(struct bench *b, const char *rest)
@@ -164,6 +178,7 @@ bool bench_run_home(struct bench *b, const char *line)
 
   if (bench_is_command(line, "fixed", &rest)) do_fixed(b, rest);
   else if (bench_is_command(line, "close", &rest)) do_close(b, rest);
+  else if (bench_is_command(line, "service", &rest)) bench_service(b, rest);
   else if (bench_is_command(line, "minutes", &rest)) do_minutes(b, rest);
   else if (bench_is_command(line, "owner", &rest)) do_text(b, "owner", rest);
   else if (bench_is_command(line, "note", &rest)) do_text(b, "note", rest);

@@ -225,6 +225,7 @@ void bench_let_go(struct bench *b)
   b->words = b->kept_words = NULL;
   b->id[0] = '\0';
   b->last_number = 0;
+  buf_free(&b->like_shown);
   b->advice = (struct job_advice){.next = -1};
   b->proved = b->pending = b->feature = -1;
 }

@@ -4,9 +4,8 @@
 #include <string.h>
 
 #include "cli/bench.h"
-#include "shop/similar.h"
-
-enum { MOST_SIMILAR = 2 };
+#include "cli/like.h"
+#include "cli/terminal.h"
 
 void bench_learn(struct bench *b)
 {
@@ -22,29 +21,17 @@ void bench_learn(struct bench *b)
   free(folder);
 }
 
-static void show_one(const struct bench *b, const struct similar *s)
-{
-  const struct outcome *o = &b->history.past.items[s->job];
-  struct buf faults = {0};
-
-  for (size_t i = 0; i < o->fault_count; i++)
-    buf_addf(&faults, "%s%s", i ? ", " : "", b->k->faults[o->faults[i]].name);
-  bench_say("  Like job %s, %d of %d checks alike: it was %s.", o->id + strlen(o->id) - STORE_SHORT, s->same,
-            s->same + s->other, buf_text(&faults));
-  buf_free(&faults);
-}
-
-void bench_show_similar(const struct bench *b)
+/* Only when it differs from what was shown last: it is the same for many turns. */
+void bench_show_similar(struct bench *b)
 {
   struct outcome now = {.machine_class = -1, .complaint = -1};
-  struct similar found[MOST_SIMILAR];
-  size_t count;
+  struct buf out = {0};
 
   snprintf(now.id, sizeof now.id, "%s", b->id);
   history_case(b->k, &b->c, &now);
-  count = similar_jobs(&now, &b->history.past, found, MOST_SIMILAR);
-  for (size_t i = 0; i < count; i++)
-    if (found[i].same > found[i].other && b->history.past.items[found[i].job].confirmed)
-      show_one(b, &found[i]);
+  like_words(&out, b->k, &now, &b->history.past, terminal_width());
+  if (strcmp(buf_text(&out), buf_text(&b->like_shown)) != 0) fputs(buf_text(&out), stdout);
+  buf_free(&b->like_shown);
+  b->like_shown = out;
   free(now.results);
 }

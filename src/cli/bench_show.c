@@ -158,9 +158,8 @@ void bench_show_state(struct bench *b)
 
   printf("\n");
   if (b->proved >= 0 && b->pending < 0) {
-    bench_say("Proved: %s was behind it. Put back what is off (refit), look at oil, plug, filter, fuel, "
-              "leaks, stop "
-              "switch and speed, and type close when it goes home. Or go on with what you see.",
+    bench_say("Proved: %s was behind it. Put back what is off (refit), do the service check (service), "
+              "and type close when it goes home. Or go on with what you see.",
               b->k->faults[b->proved].name);
     return;
   }

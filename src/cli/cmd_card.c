@@ -1,4 +1,4 @@
-/* cmd_card.c - the job card of a case, and how any card is given out. */
+/* cmd_card.c - the job card of a case in a file, and how any card is given out. */
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -87,6 +87,12 @@ static int write_card(const struct knowledge *k, const struct bench_case *c, con
   return status;
 }
 
+/* Is this operand a file, and not the name of a job? A name is letters and digits. */
+static bool is_file(const char *path)
+{
+  return strcmp(path, "-") == 0 || strchr(path, '/') || strchr(path, '.') || access(path, F_OK) == 0;
+}
+
 int run_card(const struct args *args, struct err *e)
 {
   const char *path = args->positional[0], *name = strcmp(path, "-") == 0 ? "standard input" : path;
@@ -95,8 +101,10 @@ int run_card(const struct args *args, struct err *e)
   struct json *file = NULL;
   char *text;
   size_t len;
-  int status = file_read(path, JSON_MAX_BYTES, &text, &len, e);
+  int status;
 
+  if (!is_file(path)) return card_of_job(args, path, e);
+  status = file_read(path, JSON_MAX_BYTES, &text, &len, e);
   if (status) return status;
   status = json_read(name, text, len, &file, e);
   free(text);

@@ -158,6 +158,25 @@ static int refuse_covers(const struct desk *d, const struct job *j, struct err *
   return status;
 }
 
+/* A machine that is called repaired goes home looked over, or with a word that it was not. */
+static int refuse_service(const struct desk *d, const struct job *j, struct err *e)
+{
+  struct buf names = {0};
+  int status = 0;
+
+  for (size_t i = 0; i < SERVICE_ITEMS; i++)
+    if (job_service_open(j, i))
+      buf_addf(&names, "%s%s%s", names.len ? ", " : "", service_id(i),
+               j->service[i].state == SERVICE_FOUND ? " (found)" : "");
+  if (names.len && !d->args->service_open)
+    status = err_set(e, EX_DATAERR, NULL, 0,
+                     "job %s is not closed: service check open: %s. Look at them (job add %s service ITEMS "
+                     "done), or say --service-open.",
+                     desk_name(j->id), buf_text(&names), desk_name(j->id));
+  buf_free(&names);
+  return status;
+}
+
 int desk_close(struct desk *d, struct err *e)
 {
   const char *ending = NULL;
@@ -177,13 +196,15 @@ int desk_close(struct desk *d, struct err *e)
   if (j.closed)
     status = err_set(e, EX_DATAERR, NULL, 0, "job %s is closed already (%s).", desk_name(j.id), j.ending);
   if (status == 0) status = refuse_covers(d, &j, e);
+  if (status == 0 && strcmp(ending, "repaired") == 0) status = refuse_service(d, &j, e);
   if (status == 0) {
     if (strcmp(ending, "repaired") == 0) count = job_confirmed(&j, faults);
-    job_say_closed(&n, &d->k, ending, faults, count);
+    job_say_ended(&n, &d->k, ending, &j);
     status = desk_write(d, j.id, &n, e);
     for (size_t i = 0; status == 0 && i < count; i++) printf("Confirmed: %s.\n", d->k.faults[faults[i]].name);
     if (status == 0 && count == 0 && strcmp(ending, "repaired") == 0)
       printf("No repair of it has passed its proof run, so nothing is learned from it.\n");
+    if (status == 0) printf("Its card: pullcord card %s --output card.html\n", desk_name(j.id));
   }
   free(faults);
   job_free(&j);

@@ -26,6 +26,7 @@ static const struct option take_up_options[] = {
 static const struct option job_options[] = {
     SWITCH("--all", all, "list: closed jobs too; export: all jobs"),
     SWITCH("--covers-off", covers_off, "close: although covers are still off"),
+    SWITCH("--service-open", service_open, "close: although the service check is not done"),
     VALUE("--owner", owner, "TEXT", "open: whose it is, or what you call it"),
     VALUE("--to", to, "FILE", "export: into this file instead of the screen"),
     VALUE("--by", by, "WHO", "who enters what is entered"), {0}};
@@ -74,7 +75,8 @@ static const struct command all[] = {
      "NAME is what the list shows, or \"last\" for the open job last worked on. open MACHINE [WORDS...] opens "
      "a job. add NAME CHECK RESULT records a result (add \", fairly\" when not sure); also add NAME with note, "
      "part, owner, words, complaint, has, lacks, off, on and what it is; minutes N; repair FAULT; proof FAULT "
-     "passed or failed. back NAME [CHECK] takes a result back. close NAME ENDING: repaired, nothing-broken, "
+     "passed or failed; service ITEMS done, found WHAT or left WHY (oil, plug, filter, fuel, leaks, stop-switch, "
+     "speed, or all). back NAME [CHECK] takes a result back. close NAME ENDING: repaired, nothing-broken, "
      "handed-over, given-up. reopen NAME [WHY...]. list, show [NAME], find WORDS...\n"
      "export [NAME] [--all] writes jobs as JSON, one on a line (docs/schema/job-1.json); import FILE takes them "
      "in. backup FILE copies the whole store, restore FILE puts a copy in its place (what was there is kept "
@@ -84,10 +86,11 @@ static const struct command all[] = {
      "Reads a case (docs/schema/case-1.json; - is standard input) and prints the ranking with its "
      "reasons, cautions, the next checks and what to do: repair, keep looking, nothing broken, or hand over.",
      json_option, run_assess},
-    {"card", "CASE.json", "@file", 1, 1, "write the job card of a case given as a file",
-     "Reads a case as assess does and writes its job card: for the owner what was told, found and done, what to "
-     "watch, how to store it and cautions; for the bench results, causes, weights, repair, refit list, proof run "
-     "and service check. HTML and PDF have pictures of how the belief moved and of the way to the cause, and "
+    {"card", "JOB|CASE.json", "@file", 1, 1, "write the job card of a stored job, or of a case given as a file",
+     "JOB is what \"pullcord job list\" shows, or \"last\" for the open job last worked on; a file is read as assess "
+     "does. For the owner the card tells what was told, found and done, what to watch, how to store it and cautions; "
+     "for the bench results, causes, weights, repair, refit list, proof run, service check, and of a stored job every "
+     "entry with its time and who made it. HTML and PDF have pictures of how the belief moved and of the way to the cause, and "
      "print on A4 and Letter. JSON is docs/schema/card-1.json.",
      card_options, run_card},
     {"learned", "[off|on|reset|export]", "off on reset export", 0, 1, "show what the shop's own jobs say beside the shipped estimates",

@@ -14,7 +14,8 @@ struct args {
   const struct command *command;
   const char *positional[24];
   int positional_count;
-  bool json, help, version, new_job, all, covers_off;
+  bool metric, us;                           /* of spec */
+  bool json, help, version, new_job, all, covers_off, service_open;
   const char *machine_class, *against, *cases, *job, *by, *owner, *to, *format, *reader, *output; /* values of options, NULL when not given */
   bool html;                                 /* the rest is of practice */
   const char *apprentice, *level, *kind, *system, *seed, *set, *laid, *count, *from;
@@ -67,6 +68,14 @@ int print_coverage(struct err *e);
 /* Gives out a job card as --for, --format and --output say; the card stays the caller's. */
 struct card;
 int card_give(struct card *card, const struct args *args, struct err *e);
+
+/* The card of a stored job, called as "pullcord job" calls it. */
+int card_of_job(const struct args *args, const char *name, struct err *e);
+
+/* Prints a calculation with its answer in words. */
+struct work_request;
+struct work_answer;
+void work_print(const struct work_request *q, const struct work_answer *a);
 
 /* Texts made from the table. */
 void help_print(const struct command *c); /* NULL: the whole program */

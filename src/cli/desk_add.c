@@ -137,6 +137,11 @@ static int add_proof(struct adding *a, const char *rest, struct err *e)
   return leave_case(a, at, e);
 }
 
+static int add_service(struct adding *a, const char *rest, struct err *e)
+{
+  return job_service_read(&a->news, rest, e);
+}
+
 static int add_minutes(struct adding *a, const char *rest, struct err *e)
 {
   char *end;
@@ -214,6 +219,7 @@ static int add_words(struct adding *a, char *words, struct err *e)
                  {"on", add_on},
                  {"repair", add_repair},
                  {"proof", add_proof},
+                 {"service", add_service},
                  {"minutes", add_minutes}};
   static const char *const texts[] = {"note", "part", "owner", "words"};
   size_t n = strcspn(words, " ");

@@ -6,7 +6,10 @@
 #include "base/clock.h"
 #include "base/text.h"
 #include "cli/desk.h"
+#include "cli/entry_words.h"
+#include "cli/like.h"
 #include "report/parts.h"
+#include "shop/history.h"
 
 enum { WIDTH = 78, MOST_LISTED = 10000, MOST_FOUND = 200 };
 
@@ -68,96 +71,6 @@ int desk_find(struct desk *d, struct err *e)
 
 /* ---- one job ------------------------------------------------------------------------------ */
 
-/* The name of an entry of the knowledge, or its id where it is not known. */
-static const char *name_of(const struct knowledge *k, enum entry_kind kind, const struct json *id)
-{
-  int at = knowledge_find(k, kind, json_text(id));
-
-  if (at < 0) return json_text(id);
-  if (kind == ENTRY_CHECK) return k->checks[at].name;
-  if (kind == ENTRY_COMPLAINT) return k->complaints[at].name;
-  if (kind == ENTRY_COVER) return k->covers[at].name;
-  return kind == ENTRY_CLASS ? k->classes[at].name : k->faults[at].name;
-}
-
-static void add_list(struct buf *out, const char *before, const struct json *list)
-{
-  for (const struct json *i = list && json_kind(list) == JSON_LIST ? json_first(list) : NULL; i;
-       i = json_next(i)) {
-    buf_addf(out, "%s%s", before, json_text(i));
-    before = ", ";
-  }
-}
-
-/* A reading as people write it: the store keeps every digit. */
-static void add_reading(struct buf *out, const char *text)
-{
-  char *end;
-  double value = strtod(text, &end);
-
-  buf_addf(out, "%.5g%s", value, end);
-}
-
-static void result_text(struct buf *out, const struct knowledge *k, const struct json *b)
-{
-  int check = knowledge_find(k, ENTRY_CHECK, json_text(json_member(b, "check")));
-  const char *result = json_text(json_member(b, "result"));
-  int at = check >= 0 && *result ? check_result(&k->checks[check], result) : -1;
-
-  buf_addf(out, "%s: ", name_of(k, ENTRY_CHECK, json_member(b, "check")));
-  if (at >= 0) buf_add(out, k->checks[check].labels.items[at]);
-  else if (*result) buf_add(out, result);
-  else add_reading(out, json_text(json_member(b, "reading")));
-  if (json_member(b, "sure")) buf_addf(out, " (%g sure)", json_number(json_member(b, "sure")));
-}
-
-static void advice_text(struct buf *out, const struct knowledge *k, const struct json *b)
-{
-  const struct json *causes = json_member(b, "causes"), *first = causes ? json_first(causes) : NULL;
-
-  buf_add(out, json_text(json_member(b, "do")));
-  if (first)
-    buf_addf(out, "; first %s (%.0f %%)", name_of(k, ENTRY_FAULT, json_member(first, "fault")),
-             100 * json_number(json_member(first, "chance")));
-  if (json_member(b, "next")) buf_addf(out, "; next %s", name_of(k, ENTRY_CHECK, json_member(b, "next")));
-}
-
-/* What an entry says, in words. */
-static void entry_text(struct buf *out, const struct knowledge *k, const char *kind, const struct json *b)
-{
-  if (strcmp(kind, "result") == 0) result_text(out, k, b);
-  else if (strcmp(kind, "advice") == 0) advice_text(out, k, b);
-  else if (strcmp(kind, "machine") == 0) {
-    buf_add(out, name_of(k, ENTRY_CLASS, json_member(b, "class")));
-    add_list(out, ", has ", json_member(b, "has"));
-    add_list(out, ", lacks ", json_member(b, "lacks"));
-  } else if (strcmp(kind, "complaint") == 0)
-    buf_add(out, name_of(k, ENTRY_COMPLAINT, json_member(b, "complaint")));
-  else if (strcmp(kind, "took-back") == 0) {
-    if (json_member(b, "check")) buf_add(out, name_of(k, ENTRY_CHECK, json_member(b, "check")));
-    else if (json_member(b, "complaint"))
-      buf_add(out, name_of(k, ENTRY_COMPLAINT, json_member(b, "complaint")));
-    else buf_add(out, name_of(k, ENTRY_FAULT, json_member(b, "repair")));
-  } else if (strcmp(kind, "off") == 0 || strcmp(kind, "on") == 0)
-    buf_add(out, name_of(k, ENTRY_COVER, json_member(b, "cover")));
-  else if (strcmp(kind, "repair") == 0) buf_add(out, name_of(k, ENTRY_FAULT, json_member(b, "fault")));
-  else if (strcmp(kind, "proof") == 0)
-    buf_addf(out, "%s: %s", name_of(k, ENTRY_FAULT, json_member(b, "fault")),
-             json_true(json_member(b, "passed")) ? "passed" : "failed");
-  else if (strcmp(kind, "minutes") == 0) buf_addf(out, "%g", json_number(json_member(b, "minutes")));
-  else if (strcmp(kind, "spec") == 0) {
-    buf_addf(out, "%s: ", name_of(k, ENTRY_CHECK, json_member(b, "check")));
-    add_reading(out, json_text(json_member(b, "low")));
-    buf_add(out, " to ");
-    add_reading(out, json_text(json_member(b, "high")));
-  }
-  else if (strcmp(kind, "closed") == 0) {
-    buf_add(out, json_text(json_member(b, "ending")));
-    add_list(out, ", confirmed ", json_member(b, "confirmed"));
-  } else if (strcmp(kind, "reopened") == 0) buf_add(out, json_text(json_member(b, "why")));
-  else buf_add(out, json_text(json_member(b, "text")));
-}
-
 /* Control signs must not take hold of a screen. */
 static void tame(char *text)
 {
@@ -174,7 +87,7 @@ static void print_entry(const struct knowledge *k, const struct store_entry *x)
   clock_text(x->at, when, sizeof when);
   buf_addf(&head, "  %.16s  %-9s ", when, x->kind);
   if (json_read("entry", x->body, strlen(x->body), &b, &(struct err){0}) == 0 && json_kind(b) == JSON_OBJECT)
-    entry_text(&said, k, x->kind, b);
+    entry_words(&said, k, x->kind, b);
   if (strcmp(x->who, "bench") != 0 && *x->who) buf_addf(&said, " [%s]", x->who);
   tame(said.text);
   tame(head.text);
@@ -182,6 +95,22 @@ static void print_entry(const struct knowledge *k, const struct store_entry *x)
   json_free(b);
   buf_free(&said);
   buf_free(&head);
+}
+
+/* Once something was repaired: what has yet to be looked at before it goes home. */
+static void print_service(const struct job *j)
+{
+  struct buf b = {0};
+
+  for (size_t i = 0; j->repair_count && i < SERVICE_ITEMS; i++) {
+    const struct job_service *s = &j->service[i];
+
+    if (!job_service_open(j, i)) continue;
+    buf_addf(&b, "%s%s", b.len ? ", " : "", service_id(i));
+    if (s->state == SERVICE_FOUND) buf_addf(&b, " (found: %s)", s->text);
+  }
+  if (b.len) print_wrapped("Service check open: ", "  ", buf_text(&b));
+  buf_free(&b);
 }
 
 static void print_sums(const struct desk *d, const struct job *j)
@@ -192,10 +121,33 @@ static void print_sums(const struct desk *d, const struct job *j)
   if (j->minutes > 0) printf("Minutes: %g\n", j->minutes);
   for (size_t i = 0; i < j->parts.count; i++) print_wrapped("Part: ", "      ", j->parts.items[i].text);
   for (size_t i = 0; i < count; i++) printf("Still off: %s\n", d->k.covers[order[i]].name);
+  print_service(j);
   if (j->unread)
     printf("%zu entries say nothing to this program and its knowledge; they are kept, but do not count.\n",
            j->unread);
   free(order);
+}
+
+/* Past jobs that were like this one; a switch that cannot be read leaves them all in. */
+static int print_like(const struct desk *d, const struct job *j, struct err *e)
+{
+  struct outcome now = {.machine_class = -1, .complaint = -1};
+  struct learn_switch on = {0};
+  struct outcomes past;
+  struct buf out = {0};
+  int status;
+
+  if (learn_switch_read(d->folder, &on, e)) on.since = 0;
+  status = history_read(d->store, &d->k, on.since, &past, e);
+  if (status) return status;
+  snprintf(now.id, sizeof now.id, "%s", j->id);
+  history_case(&d->k, &j->bench_case, &now);
+  like_words(&out, &d->k, &now, &past, WIDTH);
+  if (out.len) printf("Past jobs:\n%s", buf_text(&out));
+  buf_free(&out);
+  free(now.results);
+  outcomes_free(&past);
+  return 0;
 }
 
 int desk_show(struct desk *d, struct err *e)
@@ -216,7 +168,9 @@ int desk_show(struct desk *d, struct err *e)
     if (*row.items[0].owner) print_wrapped("Owner: ", "       ", row.items[0].owner);
     for (size_t i = 0; i < entries.count; i++) print_entry(&d->k, &entries.items[i]);
     job_replay(&d->k, &entries, &j);
+    snprintf(j.id, sizeof j.id, "%s", id);
     print_sums(d, &j);
+    status = print_like(d, &j, e);
     job_free(&j);
     store_entries_free(&entries);
   }

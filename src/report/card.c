@@ -99,6 +99,39 @@ void card_add_entry(struct card *card, int check, const char *when, const char *
       (struct card_entry){check, short_plain(card, when), short_plain(card, who)};
 }
 
+void card_add_service(struct card *card, const char *item, enum card_service_state state, const char *text,
+                      const char *when, const char *who)
+{
+  struct card_service s = {plain(card, item), state, plain(card, text), short_plain(card, when),
+                           short_plain(card, who)};
+  size_t at = 0;
+
+  while (at < card->service_count && strcmp(card->services[at].item, item) != 0) at++;
+  if (at == card->service_count) {
+    mem_grow((void **)&card->services, &card->service_room, at + 1, sizeof *card->services);
+    card->service_count++;
+  }
+  card->services[at] = s;
+}
+
+void card_drop_service(struct card *card, const char *item)
+{
+  for (size_t i = 0; i < card->service_count; i++)
+    if (strcmp(card->services[i].item, item) == 0) {
+      memmove(&card->services[i], &card->services[i + 1],
+              (card->service_count - i - 1) * sizeof *card->services);
+      card->service_count--;
+      return;
+    }
+}
+
+void card_add_line(struct card *card, const char *when, const char *who, const char *what, const char *text)
+{
+  mem_grow((void **)&card->lines, &card->line_room, card->line_count + 1, sizeof *card->lines);
+  card->lines[card->line_count++] = (struct card_line){short_plain(card, when), short_plain(card, who),
+                                                       short_plain(card, what), plain(card, text)};
+}
+
 void card_add_part(struct card *card, const char *text)
 {
   mem_grow((void **)&card->parts.items, &card->part_room, card->parts.count + 1, sizeof *card->parts.items);
@@ -122,6 +155,8 @@ void card_free(struct card *card)
   free(card->repairs);
   free(card->notes);
   free(card->entries);
+  free(card->services);
+  free(card->lines);
   free(card->parts.items);
   arena_free(&card->arena);
   *card = (struct card){0};

@@ -34,6 +34,13 @@ struct card_repair {
 struct card_note { const char *text, *when, *who; };
 struct card_entry { int check; const char *when, *who; };
 
+/* What was said of an item of the service check (model/service.h). */
+enum card_service_state { CARD_SERVICE_DONE, CARD_SERVICE_FOUND, CARD_SERVICE_LEFT };
+struct card_service { const char *item; enum card_service_state state; const char *text, *when, *who; };
+
+/* One line of the account of the whole job. */
+struct card_line { const char *when, *who, *what, *text; };
+
 struct card {
   struct arena arena;
   const struct knowledge *k;
@@ -43,6 +50,8 @@ struct card {
   struct card_repair *repairs; size_t repair_count, repair_room;
   struct card_note *notes;     size_t note_count, note_room;
   struct card_entry *entries;  size_t entry_count, entry_room;
+  struct card_service *services; size_t service_count, service_room;
+  struct card_line *lines; size_t line_count, line_room;
   struct texts parts; size_t part_room; /* used on the whole job */
   double minutes;                       /* of the whole job; negative: not written down */
   enum card_proof proof;
@@ -72,6 +81,17 @@ void card_set_minutes(struct card *card, double minutes);
 
 /* When the result of a check came in, and from whom (or NULL). */
 void card_add_entry(struct card *card, int check, const char *when, const char *who);
+
+/* What was said of an item of the service check; said again, it replaces what was told
+ * before. item: an id of model/service.h. text: what was found, why it was left, or "". */
+void card_add_service(struct card *card, const char *item, enum card_service_state state, const char *text,
+                      const char *when, const char *who);
+
+void card_drop_service(struct card *card, const char *item); /* open again */
+
+/* A line of the account of the whole job, which the card for the bench tells last: what kind
+ * of thing happened, and it in words. In the order of the job. */
+void card_add_line(struct card *card, const char *when, const char *who, const char *what, const char *text);
 
 /* Adds the whole card to out; the same card gives the same bytes. EX_SOFTWARE when the PDF
  * library fails. Markdown and text are at most 78 columns wide, tables of Markdown aside.

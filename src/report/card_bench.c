@@ -4,6 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "model/service.h"
 #include "report/answer.h"
 #include "report/card_parts.h"
 #include "report/parts.h"
@@ -298,11 +299,39 @@ static void proof(struct card *card, struct doc *d)
 
 static void service(struct card *card, struct doc *d)
 {
-  const char *what, *text;
+  static const char *const states[] = {"done", "FOUND", "left"};
+  const struct service_item *x;
 
   doc_heading(d, 2, "Service check");
-  for (size_t i = 0; (text = card_service(card, i, &what)); i++)
-    doc_add(d, BLOCK_TICK, "%s", text)->label = what;
+  for (size_t i = 0; (x = service_item(card->k, card->c, i)); i++) {
+    const struct card_service *s = card_serviced(card, x->id);
+    struct block *b;
+
+    if (!s) b = doc_add(d, BLOCK_TICK, "%s", x->text);
+    else
+      b = doc_add(d, BLOCK_TICK, "%s. %s%s%s (%s%s%s)", x->text, states[s->state], *s->text ? ": " : "", s->text,
+                  s->when, *s->when && *s->who ? ", " : "", s->who);
+    b->label = x->name;
+    b->level = s && s->state == CARD_SERVICE_DONE;
+  }
+}
+
+/* The whole job, line by line, as it was entered. */
+static void account(struct card *card, struct doc *d)
+{
+  struct doc_table *t;
+
+  if (card->line_count == 0) return;
+  doc_heading(d, 2, "The whole job, entry by entry");
+  t = doc_table(d, BLOCK_TABLE, "Everything that was entered, in order", 4);
+  columns(t, (const char *const[]){"When", "Who", "What", "Entry"}, (const int[]){16, 8, 10, 41},
+          (const bool[]){false, false, false, false});
+  for (size_t i = 0; i < card->line_count; i++) {
+    doc_cell(d, t, card->lines[i].when);
+    doc_cell(d, t, card->lines[i].who);
+    doc_cell(d, t, card->lines[i].what);
+    doc_cell(d, t, card->lines[i].text);
+  }
 }
 
 static void notes(struct card *card, struct doc *d)
@@ -342,6 +371,7 @@ void card_bench(struct card *card, struct doc *d)
   proof(card, d);
   service(card, d);
   notes(card, d);
+  account(card, d);
   doc_add(d, BLOCK_SMALL,
           "Knowledge %016llx. Chances and base rates are estimates unless a source is named. The maker's "
           "manual goes before everything on this card.",

@@ -79,34 +79,6 @@ const char *card_storing(const struct card *card, size_t i)
   return l ? l->text : NULL;
 }
 
-const char *card_service(const struct card *card, size_t i, const char **what)
-{
-  static const struct line lines[] = {
-      {.what = "Oil", .text = "level at the mark, clean, the grade of the book", .any = {"four-stroke"}},
-      {.what = "Oil",
-       .text = "mix ratio as the maker says; tank drained if in doubt",
-       .any = {"premix", "two-stroke"},
-       .but = "four-stroke"},
-      {.what = "Oil", .text = "level or mix as the maker says", .but = "four-stroke"},
-      {.what = "Plug", .text = "kind and gap right, tight, boot pushed home"},
-      {.what = "Filter", .text = "clean, dry (foam: oiled), sealed all round, cover latched"},
-      {.what = "Fuel", .text = "fresh, no water, cap vents", .but = "gas-fuel"},
-      {.what = "Fuel", .text = "bottle shut and open again: no smell of gas", .any = {"gas-fuel"}},
-      {.what = "Leaks", .text = "fuel on and five minutes' wait: dry underneath; no oil after the run"},
-      {.what = "Stop switch", .text = "stops it at once; every bar, seat and brake switch too"},
-      {.what = "Speed", .text = "idle and top speed by tachometer, against the maker's figure"}};
-  static const size_t two_stroke_oil = 1, any_oil = 2;
-  size_t count = sizeof lines / sizeof lines[0];
-
-  for (size_t l = 0; l < count; l++) {
-    if (!concerns(card, &lines[l]) || (l == any_oil && concerns(card, &lines[two_stroke_oil]))) continue;
-    if (i-- > 0) continue;
-    *what = lines[l].what;
-    return lines[l].text;
-  }
-  return NULL;
-}
-
 /* ---- cautions ------------------------------------------------------------------------- */
 
 static void add(const struct card *card, int caution, int *ids, size_t *count)

@@ -3,6 +3,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "model/service.h"
 #include "report/card_parts.h"
 #include "report/parts.h"
 #include "units/parse.h"
@@ -271,14 +272,39 @@ static struct json *refit(const struct card *card)
 
 static struct json *service(const struct card *card)
 {
+  static const char *const states[] = {"done", "found", "left"};
   struct json *list = json_list();
-  const char *what, *text;
+  const struct service_item *x;
 
-  for (size_t i = 0; (text = card_service(card, i, &what)); i++) {
+  for (size_t i = 0; (x = service_item(card->k, card->c, i)); i++) {
+    const struct card_service *s = card_serviced(card, x->id);
     struct json *o = json_object();
 
-    json_put_text(o, "what", what);
-    json_put_text(o, "check", text);
+    json_put_text(o, "item", x->id);
+    json_put_text(o, "what", x->name);
+    json_put_text(o, "check", x->text);
+    json_put_text(o, "state", s ? states[s->state] : "open");
+    if (s) {
+      put_some(o, "words", s->text);
+      put_some(o, "when", s->when);
+      put_some(o, "who", s->who);
+    }
+    json_push(list, o);
+  }
+  return list;
+}
+
+static struct json *account(const struct card *card)
+{
+  struct json *list = json_list();
+
+  for (size_t i = 0; i < card->line_count; i++) {
+    struct json *o = json_object();
+
+    put_some(o, "when", card->lines[i].when);
+    put_some(o, "who", card->lines[i].who);
+    json_put_text(o, "what", card->lines[i].what);
+    json_put_text(o, "text", card->lines[i].text);
     json_push(list, o);
   }
   return list;
@@ -313,6 +339,7 @@ static void put_bench(struct json *o, struct card *card, struct doc *d)
   json_put(o, "refit", refit(card));
   json_put(o, "service", service(card));
   json_put(o, "notes", notes(card));
+  json_put(o, "account", account(card));
 }
 
 struct json *card_json(struct card *card, enum card_reader reader)

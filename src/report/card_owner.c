@@ -2,6 +2,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "model/service.h"
 #include "report/card_parts.h"
 #include "report/parts.h"
 #include "report/svg_chart.h"
@@ -113,6 +114,23 @@ static void one_repair(struct card *card, struct doc *d, const struct card_repai
   buf_free(&b);
 }
 
+/* The service check in one line: what was looked at and is right. */
+static void serviced(struct card *card, struct doc *d)
+{
+  struct buf b = {0};
+
+  for (size_t i = 0; i < card->service_count; i++) {
+    int at = service_find(card->services[i].item);
+
+    if (at < 0 || card->services[i].state != CARD_SERVICE_DONE) continue;
+    buf_addf(&b, "%s%s", b.len ? ", " : "", service_item(card->k, card->c, (size_t)at)->name);
+  }
+  for (size_t i = 1; i < b.len; i++)
+    if (b.text[i] >= 'A' && b.text[i] <= 'Z') b.text[i] = (char)(b.text[i] - 'A' + 'a');
+  if (b.len) doc_add(d, BLOCK_BULLET, "Service check done: %s.", buf_text(&b));
+  buf_free(&b);
+}
+
 static void done(struct card *card, struct doc *d)
 {
   doc_heading(d, 2, "What we did");
@@ -137,6 +155,7 @@ static void done(struct card *card, struct doc *d)
   if (card->proof == CARD_PROOF_FAILED)
     doc_add(d, BLOCK_BULLET, "Ran it the way you told us the trouble comes. It came back.");
   if (*card->texts[CARD_PROOF_WORDS]) doc_add(d, BLOCK_BULLET, "%s", card->texts[CARD_PROOF_WORDS]);
+  serviced(card, d);
 }
 
 static void watch(struct card *card, struct doc *d)
@@ -145,6 +164,15 @@ static void watch(struct card *card, struct doc *d)
   size_t count = card_faults(card, faults);
 
   doc_heading(d, 2, "What to watch");
+  for (size_t i = 0; i < card->service_count; i++) {
+    const struct card_service *x = &card->services[i];
+    int at = service_find(x->item);
+
+    if (at < 0 || x->state == CARD_SERVICE_DONE) continue;
+    doc_add(d, BLOCK_BULLET, "%s: %s", x->state == CARD_SERVICE_FOUND ? "still to be put right" : "left as it was",
+            x->text)
+        ->label = service_item(card->k, card->c, (size_t)at)->name;
+  }
   for (size_t i = 0; i < count; i++)
     if (*card->k->faults[faults[i]].shows)
       doc_add(d, BLOCK_BULLET, "This would show that it is back: %s", card->k->faults[faults[i]].shows);

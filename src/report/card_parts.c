@@ -194,3 +194,10 @@ size_t card_refit(const struct card *card, int *order)
   free(faults);
   return count;
 }
+
+const struct card_service *card_serviced(const struct card *card, const char *item)
+{
+  for (size_t i = 0; i < card->service_count; i++)
+    if (strcmp(card->services[i].item, item) == 0) return &card->services[i];
+  return NULL;
+}

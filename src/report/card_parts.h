@@ -58,10 +58,10 @@ const char *card_parts(const struct card *card, struct doc *d);
 size_t card_owner_cautions(const struct card *card, int *ids);
 /* Cautions of the repairs and of what rules warn of, into ids (room for caution_count). */
 size_t card_bench_cautions(const struct card *card, int *ids);
-/* What to do for storing, and what to check before it goes back: the i-th line for this
- * machine, NULL past the end. Common practice. */
+/* What to do for storing: the i-th line for this machine, NULL past the end. Common practice. */
 const char *card_storing(const struct card *card, size_t i);
-const char *card_service(const struct card *card, size_t i, const char **what);
+/* What was said of an item of the service check, NULL when nothing was. */
+const struct card_service *card_serviced(const struct card *card, const char *item);
 /* The headline of the outcome and what is to be said of it. */
 const char *card_outcome(const struct card *card, struct doc *d, const char **more);
 

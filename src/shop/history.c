@@ -134,10 +134,8 @@ static int fault_named(const struct knowledge *k, const char *id)
   return at;
 }
 
-/* How many entries come before the fault was taken for known: before the first repair or proof
- * run of a confirmed one. */
-static size_t known_from(const struct knowledge *k, const struct store_entries *entries, const int *faults,
-                         size_t count)
+size_t history_known_from(const struct knowledge *k, const struct store_entries *entries, const int *faults,
+                          size_t count)
 {
   for (size_t i = 0; i < entries->count; i++) {
     const struct store_entry *x = &entries->items[i];
@@ -208,10 +206,12 @@ bool history_outcome(const struct knowledge *k, const struct store_entries *entr
   faults = mem_array(whole.repair_count, sizeof *faults);
   count = job_confirmed(&whole, faults);
   out->closed = whole.closed;
+  for (int i = 0; job_ending((size_t)i); i++)
+    if (strcmp(whole.ending, job_ending((size_t)i)) == 0) out->ending = i;
   for (size_t i = 0; i < count && i < OUTCOME_MOST_FAULTS; i++) out->faults[out->fault_count++] = faults[i];
   out->confirmed = closed && count > 0 && strcmp(whole.ending, job_ending(0)) == 0;
   if (closed) {
-    take_before(k, entries, known_from(k, entries, faults, count), &whole, out);
+    take_before(k, entries, history_known_from(k, entries, faults, count), &whole, out);
     out->machine_class = whole.bench_case.machine_class; /* it may have been told late */
     if (whole.bench_case.complaint_count) out->complaint = whole.bench_case.complaints[0];
   }

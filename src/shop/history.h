@@ -20,6 +20,11 @@ int learn_switch_write(const char *folder, const struct learn_switch *s, struct 
  * its results are those recorded before that repair and not taken back. */
 bool history_outcome(const struct knowledge *k, const struct store_entries *entries, struct outcome *out);
 
+/* How many entries come before the fault was taken for known: before the first repair or proof
+ * run of one of these (confirmed) faults; all, when there is none. */
+size_t history_known_from(const struct knowledge *k, const struct store_entries *entries, const int *faults,
+                          size_t count);
+
 /* Class, first complaint and plain results of a case: results that are sure, and readings of
  * which nine tenths or more fall on one result by the card or the class figures. */
 void history_case(const struct knowledge *k, const struct bench_case *c, struct outcome *out);

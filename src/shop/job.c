@@ -227,6 +227,15 @@ static bool take_advice(struct replay *r, const struct json *b)
   return true;
 }
 
+/* The machine is taken apart again, or did not run right: all is to be looked at anew. */
+static void open_service(struct job *j)
+{
+  for (size_t i = 0; i < SERVICE_ITEMS; i++) {
+    free(j->service[i].text);
+    j->service[i] = (struct job_service){0};
+  }
+}
+
 static struct job_repair *push_repair(struct replay *r, int fault)
 {
   void *items = r->job->repairs;
@@ -242,8 +251,10 @@ static bool take_repair(struct replay *r, const struct json *b)
 {
   int at = find(r->k, ENTRY_FAULT, json_member(b, "fault"));
 
-  if (at >= 0) push_repair(r, at);
-  return at >= 0;
+  if (at < 0) return false;
+  push_repair(r, at);
+  open_service(r->job);
+  return true;
 }
 
 static void open_again(struct job *j)
@@ -259,7 +270,10 @@ static bool take_proof(struct replay *r, const struct json *b)
   struct job_repair *repair;
 
   if (!passed || json_kind(passed) != JSON_BOOL) return false;
-  if (!json_true(passed)) open_again(r->job);
+  if (!json_true(passed)) {
+    open_again(r->job);
+    open_service(r->job);
+  }
   if (at < 0) return false;
   repair = repair_of(r->job, at);
   if (!repair) repair = push_repair(r, at);
@@ -272,6 +286,24 @@ static bool take_minutes(struct replay *r, const struct json *b)
 {
   r->job->minutes += json_number(json_member(b, "minutes"));
   return true;
+}
+
+static bool take_service(struct replay *r, const struct json *b)
+{
+  static const char *const states[] = {"done", "found", "left"};
+  int item = service_find(json_text(json_member(b, "item")));
+  const char *said = json_text(json_member(b, "state"));
+
+  for (int i = 0; item >= 0 && i < 3; i++)
+    if (strcmp(said, states[i]) == 0) {
+      struct job_service *s = &r->job->service[item];
+
+      s->state = (enum job_service_state)(SERVICE_DONE + i);
+      s->at = r->at;
+      set_text(&s->text, json_text(json_member(b, "text")));
+      return true;
+    }
+  return false;
 }
 
 static bool take_closed(struct replay *r, const struct json *b)
@@ -304,6 +336,7 @@ static const struct { const char *kind; bool (*take)(struct replay *, const stru
              {"note", take_note},
              {"part", take_part},
              {"minutes", take_minutes},
+             {"service", take_service},
              {"closed", take_closed},
              {"reopened", take_reopened},
              {"owner", take_owner},
@@ -363,6 +396,7 @@ void job_free(struct job *j)
   free(j->words);
   free(j->ending);
   free(j->repairs);
+  open_service(j);
   free_texts(&j->parts);
   free_texts(&j->notes);
   *j = (struct job){0};
@@ -379,4 +413,9 @@ size_t job_confirmed(const struct job *j, int *out)
     if (!twice) out[count++] = j->repairs[i].fault;
   }
   return count;
+}
+
+bool job_service_open(const struct job *j, size_t item)
+{
+  return j->service[item].state == SERVICE_OPEN || j->service[item].state == SERVICE_FOUND;
 }

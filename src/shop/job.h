@@ -12,15 +12,18 @@
  *   repair      fault: it was put right
  *   proof       fault, passed: the run that shows whether that cured it
  *   minutes     minutes: time spent
+ *   service     item (model/service.h), state (done, found, left), text: the service check
  *   closed      ending (repaired, nothing-broken, handed-over, given-up), confirmed[] (faults
- *               whose repair passed its proof run)
+ *               whose repair passed its proof run), open[] (service items still open, if any)
  *   reopened    why
- * A proof run that failed opens a closed job again, and its fault leaves the case. */
+ * A proof run that failed opens a closed job again, and its fault leaves the case. A repair
+ * and a failed proof run open the whole service check again: the machine is taken apart. */
 #ifndef SHOP_JOB_H
 #define SHOP_JOB_H
 
 #include "json/json.h"
 #include "model/case.h"
+#include "model/service.h"
 #include "shop/store.h"
 
 enum { JOB_MOST_CAUSES = 3 };
@@ -29,6 +32,11 @@ enum job_proof { PROOF_FAILED = -1, PROOF_NONE = 0, PROOF_PASSED = 1 };
 
 struct job_repair { int fault; int64_t at; enum job_proof proof; };
 struct job_text { int64_t at; char *text; };
+
+/* An item of the service check: done (looked at, and right), found (something that has yet to
+ * be put right), left (on purpose). An item is open while nothing was said of it, or found. */
+enum job_service_state { SERVICE_OPEN, SERVICE_DONE, SERVICE_FOUND, SERVICE_LEFT };
+struct job_service { enum job_service_state state; int64_t at; char *text; };
 
 /* What was advised: disposition ("" when nothing was), the leading faults (-1: not listed)
  * with their chances, the check to make next (-1: none). */
@@ -46,6 +54,7 @@ struct job {
   struct bench_case bench_case;
   struct job_repair *repairs; /* in the order they were made, but for those taken back */
   size_t repair_count, repair_room;
+  struct job_service service[SERVICE_ITEMS]; /* by the places of model/service.h */
   struct job_texts parts, notes;
   double minutes;
   enum job_proof proof; /* of the last repair; PROOF_NONE when something was found after it */
@@ -62,6 +71,9 @@ void job_free(struct job *j);
 /* Faults whose repair passed its proof run, into out (room for repair_count), each once. */
 size_t job_confirmed(const struct job *j, int *out);
 
+/* Is this item of the service check still open? */
+bool job_service_open(const struct job *j, size_t item);
+
 /* "repaired", "nothing-broken", "handed-over", "given-up", then NULL. */
 const char *job_ending(size_t i);
 
@@ -76,9 +88,21 @@ void job_say_text(struct job_news *n, const char *kind, const char *text); /* ow
 void job_say_fault(struct job_news *n, const char *kind, const struct knowledge *k, int fault); /* repair */
 void job_say_proof(struct job_news *n, const struct knowledge *k, int fault, bool passed);
 void job_say_minutes(struct job_news *n, double minutes);
+void job_say_service(struct job_news *n, const char *item, enum job_service_state state, const char *text);
+
 void job_say_closed(struct job_news *n, const struct knowledge *k, const char *ending, const int *confirmed,
                     size_t count);
+
+/* Ends job j as it stands: when repaired, with its confirmed faults and the service items
+ * that are open. */
+void job_say_ended(struct job_news *n, const struct knowledge *k, const char *ending, const struct job *j);
 void job_say_reopened(struct job_news *n, const char *why);
+
+/* Reads what a person says of the service check, "oil plug done" or "fuel found water in the
+ * bowl" (all: every item), and says it item by item. EX_USAGE when an item or a state is not
+ * known, or when it is not told what was found or why it was left. */
+int job_service_read(struct job_news *n, const char *words, struct err *e);
+const char *job_service_word(enum job_service_state state); /* "open", "done", ... */
 
 void job_say_advice(struct job_news *n, const struct knowledge *k, const struct job_advice *a);
 

@@ -51,17 +51,6 @@ void job_say_minutes(struct job_news *n, double minutes)
   job_say(n, "minutes", b);
 }
 
-void job_say_closed(struct job_news *n, const struct knowledge *k, const char *ending, const int *confirmed,
-                    size_t count)
-{
-  struct json *b = json_object(), *list = json_list();
-
-  json_put_text(b, "ending", ending);
-  for (size_t i = 0; i < count; i++) json_push_text(list, k->faults[confirmed[i]].id);
-  json_put(b, "confirmed", list);
-  job_say(n, "closed", b);
-}
-
 void job_say_reopened(struct job_news *n, const char *why) { say_one(n, "reopened", "why", why); }
 
 void job_say_advice(struct job_news *n, const struct knowledge *k, const struct job_advice *a)

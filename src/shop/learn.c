@@ -20,7 +20,7 @@ struct outcome *outcomes_add(struct outcomes *o)
   mem_grow(&items, &o->room, o->count + 1, sizeof *o->items);
   o->items = items;
   x = &o->items[o->count++];
-  *x = (struct outcome){.machine_class = -1, .complaint = -1};
+  *x = (struct outcome){.machine_class = -1, .complaint = -1, .ending = -1};
   return x;
 }
 

@@ -24,6 +24,7 @@ struct outcome {
   char id[OUTCOME_ID];
   int64_t closed;
   int machine_class, complaint; /* -1: not told; the first complaint */
+  int ending;                   /* place in the list of job_ending; -1: another word, or none */
   bool confirmed;               /* its repair passed the proof run */
   int faults[OUTCOME_MOST_FAULTS];
   size_t fault_count;           /* confirmed faults, each once */

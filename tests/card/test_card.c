@@ -11,6 +11,7 @@
 #include "base/file.h"
 #include "base/text.h"
 #include "knowledge/load.h"
+#include "model/service.h"
 #include "report/card_parts.h"
 #include "report/svg_chart.h"
 #include "shop/casefile.h"
@@ -187,12 +188,13 @@ static bool says(const struct bench *b, const char *words)
 
 static const char *service_of(const struct bench *b, const char *name, size_t *count)
 {
-  const char *what, *text, *found = "";
+  const struct service_item *x;
+  const char *found = "";
 
   *count = 0;
-  for (size_t i = 0; (text = card_service(&b->card, i, &what)); i++) {
+  for (size_t i = 0; (x = service_item(&k, &b->c, i)); i++) {
     ++*count;
-    if (strcmp(what, name) == 0) found = text;
+    if (strcmp(x->name, name) == 0) found = x->text;
   }
   return found;
 }

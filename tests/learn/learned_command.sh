@@ -21,6 +21,7 @@ fault=${faults%%[[:space:]]*}
 "$PULLCORD" job open tiller "will not start" >/dev/null || wrong=1
 "$PULLCORD" job add last repair "$fault" >/dev/null || wrong=1
 "$PULLCORD" job add last proof "$fault" passed >/dev/null || wrong=1
+"$PULLCORD" job add last service all done >/dev/null || wrong=1
 "$PULLCORD" job close last repaired >/dev/null || wrong=1
 
 said=$("$PULLCORD" learned)

@@ -39,13 +39,40 @@ ends_with 64 "$PULLCORD" job close "$name" mended
 ends_with 0 "$PULLCORD" job add "$name" repair main-jet-blocked
 says "Proof run"
 ends_with 0 "$PULLCORD" job add "$name" proof main-jet-blocked passed
-ends_with 0 "$PULLCORD" job close "$name" repaired --covers-off
+ends_with 65 "$PULLCORD" job close "$name" repaired --covers-off
+says "service check open: oil, plug, filter, fuel, leaks, stop-switch, speed."
+ends_with 0 "$PULLCORD" job add "$name" service oil, plug and filter done --by Kim
+ends_with 64 "$PULLCORD" job add "$name" service oli done
+says 'did you mean "oil"'
+ends_with 64 "$PULLCORD" job add "$name" service fuel found
+says "say what was found"
+ends_with 64 "$PULLCORD" job add "$name" service speed left
+ends_with 64 "$PULLCORD" job add "$name" service done
+ends_with 64 "$PULLCORD" job add "$name" service leaks
+ends_with 0 "$PULLCORD" job add "$name" service fuel found water in the bowl
+ends_with 0 "$PULLCORD" job add "$name" service leaks stop switch done
+ends_with 0 "$PULLCORD" job add "$name" service speed left no tachometer here
+ends_with 65 "$PULLCORD" job close "$name" repaired --covers-off
+says "service check open: fuel (found)."
+ends_with 0 "$PULLCORD" job show "$name"
+says "service   oil done [Kim]"
+says "service   speed left: no tachometer here"
+says "Service check open: fuel (found: water in the bowl)"
+ends_with 0 "$PULLCORD" job close "$name" repaired --covers-off --service-open
 says "Confirmed: main jet"
+says "pullcord card $name"
+ends_with 0 "$PULLCORD" job show "$name"
+says "check open: fuel"
+ends_with 0 "$PULLCORD" job reopen "$name" fuel tank to be drained
+ends_with 0 "$PULLCORD" job add "$name" service fuel done drained
+ends_with 0 "$PULLCORD" job close "$name" repaired --covers-off
 ends_with 65 "$PULLCORD" job close "$name" repaired --covers-off
 ends_with 65 "$PULLCORD" job add "$name" spark-test none
 says "reopen"
 ends_with 0 "$PULLCORD" job add "$name" proof main-jet-blocked failed
 says "open again"
+ends_with 0 "$PULLCORD" job show "$name"
+says "Service check open: oil, plug, filter, fuel, leaks, stop-switch, speed"
 ends_with 0 "$PULLCORD" job list
 says "the blue one"
 ends_with 0 "$PULLCORD" job close "$name" handed over --covers-off

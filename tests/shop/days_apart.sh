@@ -38,9 +38,18 @@ says "The job is kept. \"pullcord\" goes on with it."
 # quit in the middle of the proof run is neither passed nor failed
 out=$(printf '%s\n' "fixed main-jet-blocked" quit | "$PULLCORD" bench "$tiller" 2>&1)
 says "Not proved yet"
-out=$(printf '%s\n' "fixed main-jet-blocked" yes refit "refit 1" "refit 1" "refit 1" close repaired | "$PULLCORD" bench "$tiller" 2>&1)
+out=$(printf '%s\n' "fixed main-jet-blocked" yes refit "refit 1" "refit 1" "refit 1" "service oil plug filter fuel leaks stop done" \
+  "service speed found it races" close repaired | "$PULLCORD" bench "$tiller" 2>&1)
 says "Back on"
-out=$(printf '%s\n' yes close 1 | "$PULLCORD" bench "$tiller" 2>&1)
+says "The service check is open: speed (found). Close it all the same?"
+says "The job stays open"
+# the service check asks what is open, and says what it did not understand
+out=$(printf '%s\n' service fine "left no tachometer here" | "$PULLCORD" bench "$tiller" 2>&1)
+says "Found before: it races"
+says "Type done; found, and what; or left, and why."
+says "speed: left, no tachometer here"
+out=$(printf '%s\n' close 1 | "$PULLCORD" bench "$tiller" 2>&1)
+says "Closed: repaired, confirmed: main jet"
 ends_with 0 "$PULLCORD" job show "$tiller"
 says "closed    repaired, confirmed main-jet-blocked"
 says "proof     fuel stale"
