@@ -75,7 +75,8 @@ static void fill_in(struct practice *p, const struct args *args, struct sitting 
   if (!args->level && !args->set) s->level = progress.next_level;
   if (args->set && !args->level) s->level = LEVEL_EXAM;
   if (!args->seed && !args->set) s->seed = fresh_seed(p);
-  if (!args->system && !args->set && !args->kind && !args->laid && !args->seed && progress.next_system) {
+  if (!args->system && !args->set && !args->kind && !args->laid && !args->seed && !args->history &&
+      progress.next_system) {
     snprintf(s->system, sizeof s->system, "%s", progress.next_system);
     if (strcmp(s->system, "use") == 0) s->kind = HIDDEN_NOTHING;
     bench_say("Next for you: %s.", progress.why);
@@ -95,6 +96,7 @@ static int begin(struct practice *p, const struct args *args, bool *done, struct
   s->began = clock_now();
   fill_in(p, args, s);
   if (args->set) status = practice_from_set(p, args->set, s, done, e);
+  else if (args->history) status = practice_shop(p, s, e);
   if (status || *done) return status;
   p->record.knowledge = p->k->fingerprint;
   folder = progress_folder(p->state, p->who);
@@ -134,6 +136,15 @@ static bool take_up(struct practice *p, const struct args *args)
   return false;
 }
 
+static const char *level_text(enum level level)
+{
+  static const char *const texts[] = {
+      "worked, to read through", "guided: I ask before each check what you expect, and comment after",
+      "free: nothing is said until the debrief", "exam: no help, and the debrief when the class is through"};
+
+  return texts[level];
+}
+
 static int sit_down(struct practice *p, const struct args *args, struct err *e)
 {
   bool done = false;
@@ -147,14 +158,21 @@ static int sit_down(struct practice *p, const struct args *args, struct err *e)
   if (status == 0 && !done) {
     if (p->record.sitting.number)
       bench_say("%s, machine %d.", p->record.sitting.set, p->record.sitting.number);
-    bench_say("Level: %s.", level_name(p->record.sitting.level));
+    if (p->record.sitting.rates)
+      bench_say("Drawn as machines come to this shop (%ld proved jobs).", p->record.sitting.shop_jobs);
+    bench_say("Level: %s.", level_text(p->record.sitting.level));
     practice_show_machine(p);
     status = p->record.sitting.level == LEVEL_WORKED ? practice_worked(p, e) : practice_talk(p, e);
-    if (status == 0 && p->left) bench_say("Kept. \"pullcord practice\" goes on with it.");
+    if (status == 0 && p->left) bench_say("Kept. To go on with it: pullcord practice%s", practice_who(p));
     if (status == 0 && !p->left) {
       practice_show_end(p);
-      if (p->record.sitting.level < LEVEL_EXAM && bench_yes("See the debrief now?", true))
+      if (p->record.sitting.level < LEVEL_EXAM && bench_yes_or_end("See the debrief now?", true) == 1)
         practice_show_debrief(p, e);
+      if (p->record.sitting.level < LEVEL_EXAM)
+        bench_say(
+            "Later, with pictures: pullcord practice debrief%s --html > debrief.html. The next machine: "
+            "pullcord practice%s.",
+            practice_who(p), practice_who(p));
     }
   }
   terminal_end();
@@ -353,6 +371,7 @@ int run_practice(const struct args *args, struct err *e)
   free(p.state);
   free(p.path);
   free(p.again);
+  free(p.cautioned);
   knowledge_free(&k);
   return status;
 }

@@ -49,6 +49,7 @@ static const struct option practice_options[] = {
     VALUE("--class", machine_class, "CLASS", "this kind of machine (\"pullcord list machines\")"),
     VALUE("--kind", kind, "KIND", "what is wrong: one, two (faults), misleading (a result), last-repair, nothing, any"),
     VALUE("--system", system, "SYSTEM", "a fault of this system: fuel, ignition, compression ..."),
+    SWITCH("--history", history, "a machine as they come to this shop, by its proved jobs (\"pullcord learned\")"),
     VALUE("--seed", seed, "NUMBER", "this very machine: the same number makes the same one"),
     VALUE("--case", laid, "FILE", "a machine written by hand (docs/practice.md)"),
     VALUE("--set", set, "FILE", "the next machine of a class set, as an examination"),

@@ -18,6 +18,7 @@ struct args {
   bool json, help, version, new_job, all, covers_off, service_open;
   const char *machine_class, *against, *cases, *job, *by, *owner, *to, *format, *reader, *output; /* values of options, NULL when not given */
   bool html;                                 /* the rest is of practice */
+  bool history;
   const char *apprentice, *level, *kind, *system, *seed, *set, *laid, *count, *from;
 };
 

@@ -17,12 +17,28 @@ struct practice {
   struct run run;
   int listed[400];
   size_t listed_count;
-  char *again; /* what was typed instead of a number, to be taken next */
-  bool left;   /* the input ended, or quit was typed */
+  char *again;     /* what was typed instead of a number, to be taken next */
+  bool *cautioned; /* per caution: was read in this sitting */
+  bool left;       /* the input ended, or quit was typed */
+  bool shown;      /* the path was just shown: no need to tell it again */
 };
 
 /* The conversation, from where the record stands to its end or until it is left. */
 int practice_talk(struct practice *p, struct err *e);
+
+/* Asks what has to be asked before an entry is done: in a guided run what is expected (*expect, the
+ * caller frees; the entry points to it), before a repair whether, before a declaration how sure.
+ * False: it is not done after all. */
+bool practice_prepare(struct practice *p, struct entry *entry, char **expect);
+
+/* After a reading: what it is for this engine, asked and told. */
+void practice_judge_reading(const struct practice *p, const struct step *s);
+
+/* "don't know", "stuck" ... (in small letters). */
+bool practice_unknown(const char *line);
+
+/* " --as anna", or "" for who needs none. Good until the next call. */
+const char *practice_who(const struct practice *p);
 
 /* A worked example, walked and explained step by step. */
 int practice_worked(struct practice *p, struct err *e);
@@ -30,7 +46,7 @@ int practice_worked(struct practice *p, struct err *e);
 /* Keeps the record as it stands. */
 int practice_keep(struct practice *p, struct err *e);
 
-/* The machine, the owner's words, and where one stands (one line). */
+/* The machine; and where one stands: whose words, what it cost, what was found last. */
 void practice_show_machine(const struct practice *p);
 void practice_show_standing(const struct practice *p);
 void practice_show_checks(struct practice *p, const char *words);
@@ -38,6 +54,7 @@ void practice_show_covers(const struct practice *p);
 void practice_show_path(const struct practice *p);
 void practice_show_how(const struct practice *p, int check);
 void practice_show_hint(const struct practice *p);
+void practice_show_stuck(const struct practice *p);
 void practice_show_step(const struct practice *p, const struct step *s);
 void practice_show_end(const struct practice *p);
 void practice_show_debrief(struct practice *p, struct err *e);
@@ -52,6 +69,10 @@ int practice_find_fault(struct practice *p, const char *words);
 /* Reads a typed line as an entry. False when it is none; then it has said why. Certainty that
  * is missing stays -1. */
 bool practice_read_entry(struct practice *p, const char *line, struct entry *out);
+
+/* Lays the machine of a sitting out by the shop's own history: its class, unless one was asked
+ * for, and the base rates. EX_NOINPUT, saying so, when nothing was learned. */
+int practice_shop(const struct practice *p, struct sitting *s, struct err *e);
 
 /* What the teacher uses. */
 int practice_make_set(struct practice *p, const struct args *args, struct err *e);

@@ -10,6 +10,7 @@
 #include "cli/terminal.h"
 #include "practice/unsafe.h"
 #include "shop/words.h"
+#include "units/parse.h"
 
 enum { MOST = 6 };
 static const double enough = 0.3, clear = 0.6, margin = 0.12;
@@ -41,9 +42,24 @@ static int confirmed(struct practice *p, int check, double score)
 
   if (score >= clear) return check;
   buf_addf(&q, "Do you mean: %s?", p->k->checks[check].name);
-  yes = bench_yes(buf_text(&q), true);
+  yes = bench_yes_or_end(buf_text(&q), true) == 1;
   buf_free(&q);
   return yes ? check : -1;
+}
+
+/* Says so, with what comes nearest. */
+static void say_no_check(const struct practice *p, const char *words, const struct word_match *m, size_t n)
+{
+  struct buf b = {0};
+  size_t open;
+
+  for (size_t i = 0, near = 0; i < n && near < 3; i++)
+    if (case_needs(&p->run.c, &p->k->checks[m[i].at].needs, &open) != TRI_LACKS)
+      buf_addf(&b, "%s%s", near++ ? "; " : " Near to it: ", p->k->checks[m[i].at].name);
+  if (b.len) buf_add(&b, ".");
+  bench_say("I know no check called \"%s\" for this machine.%s \"checks\" lists them; \"help\" has the rest.",
+            words, buf_text(&b));
+  buf_free(&b);
 }
 
 int practice_find_check(struct practice *p, const char *words)
@@ -67,8 +83,7 @@ int practice_find_check(struct practice *p, const char *words)
     at[count++] = m[i].at;
   }
   if (count == 0) {
-    bench_say("I know no check called \"%s\" for this machine. \"checks\" lists them; \"help\" has the rest.",
-              words);
+    say_no_check(p, words, m, n);
     return -1;
   }
   return count == 1 || best > 0.95 ? confirmed(p, at[0], best) : choose(p, names, at, count);
@@ -86,7 +101,10 @@ static bool holds(const char *name, const char *words)
   return true;
 }
 
-/* An entry by id or by words in its name. */
+enum { NONE_OF_THESE = -3 };
+
+/* An entry by id or by words in its name; ids that are NULL are not for this machine. -1 when there
+ * is none, NONE_OF_THESE when several were offered and none was taken. */
 static int by_name(struct practice *p, const char *const *ids, const char *const *names, size_t count,
                    const char *words)
 {
@@ -95,14 +113,16 @@ static int by_name(struct practice *p, const char *const *ids, const char *const
   size_t n = 0;
 
   for (size_t i = 0; i < count; i++)
-    if (strcmp(ids[i], words) == 0 || strcmp(names[i], words) == 0) return (int)i;
+    if (ids[i] && (strcmp(ids[i], words) == 0 || strcmp(names[i], words) == 0)) return (int)i;
   for (size_t i = 0; i < count && n < MOST; i++)
-    if (*words && holds(names[i], words)) {
+    if (ids[i] && *words && holds(names[i], words)) {
       offered[n] = names[i];
       at[n++] = (int)i;
     }
   if (n == 0) return -1;
-  return n == 1 ? at[0] : choose(p, offered, at, n);
+  if (n == 1) return at[0];
+  at[0] = choose(p, offered, at, n);
+  return at[0] < 0 ? NONE_OF_THESE : at[0];
 }
 
 int practice_find_cover(struct practice *p, const char *words)
@@ -118,7 +138,7 @@ int practice_find_cover(struct practice *p, const char *words)
   }
   found = by_name(p, ids, names, k->cover_count, words);
   if (found < 0 && !p->again) {
-    near = text_nearest(words, ids, k->cover_count);
+    near = found == NONE_OF_THESE ? NULL : text_nearest(words, ids, k->cover_count);
     bench_say("I know no cover called \"%s\"%s%s%s. \"covers\" lists them.", words,
               near ? "; did you mean " : "", near ? near : "", near ? "?" : "");
   }
@@ -167,13 +187,15 @@ int practice_find_repair(struct practice *p, const char *words)
   int found, fault;
 
   for (size_t i = 0; i < k->repair_count; i++) {
-    ids[i] = k->repairs[i].id;
+    ids[i] = run_repairable(&p->run, (int)i) ? k->repairs[i].id : NULL;
     names[i] = k->repairs[i].name;
   }
   found = by_name(p, ids, names, k->repair_count, words);
   free(ids);
   free(names);
-  if (found >= 0 || p->again) return found;
+  if (found == NONE_OF_THESE && !p->again)
+    bench_say("Then name it otherwise: by the part, or by what would be wrong with it.");
+  if (found >= 0 || found == NONE_OF_THESE) return found;
   fault = practice_find_fault(p, words); /* "repair dirty jet": what puts that right */
   return fault >= 0 ? k->faults[fault].repair : -1;
 }
@@ -234,6 +256,33 @@ static bool read_fix(struct practice *p, char *line, struct entry *out)
   return out->at >= 0 || out->at == -2;
 }
 
+/* "compression 88 psi", as at the bench: here the machine gives the reading. The number goes, its
+ * unit is looked at, and the check is asked about. False: no check after all. */
+static bool without_reading(struct practice *p, const char *line, struct entry *out)
+{
+  char name[400];
+  struct amount amount;
+  struct buf q = {0};
+  struct err e = {0};
+  const struct check *c;
+  bool yes;
+
+  snprintf(name, sizeof name, "%.*s", (int)strcspn(line, "0123456789"), line);
+  for (size_t n = strlen(name); n && strchr(" :=,", name[n - 1]); n--) name[n - 1] = '\0';
+  out->at = practice_find_check(p, *name ? name : line);
+  if (out->at < 0) return false;
+  c = &p->k->checks[out->at];
+  if (c->kind == KIND_MEASURE &&
+      amount_parse(line + strcspn(line, "0123456789"), strlen(line + strcspn(line, "0123456789")),
+                   c->quantity, c->unit, &amount, &e))
+    bench_say("%s", e.text);
+  bench_say("Here you need not give the reading: you make the check, and the machine shows what it shows.");
+  buf_addf(&q, "Make it: %s?", c->name);
+  yes = bench_yes_or_end(buf_text(&q), true) == 1;
+  buf_free(&q);
+  return yes;
+}
+
 static bool read_check(struct practice *p, const char *line, struct entry *out)
 {
   static const char *const verbs[] = {"check", "ask", "look", "measure", "test", "listen", "try"};
@@ -253,6 +302,8 @@ static bool read_check(struct practice *p, const char *line, struct entry *out)
   for (size_t i = 0; i < sizeof verbs / sizeof verbs[0]; i++)
     if (begins(line, verbs[i], &rest) && *rest) break;
     else rest = line;
+  if (*rest && rest[strcspn(rest, "0123456789")] && knowledge_find(p->k, ENTRY_CHECK, rest) < 0)
+    return without_reading(p, rest, out);
   out->at = practice_find_check(p, rest);
   return out->at >= 0;
 }

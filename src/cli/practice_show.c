@@ -12,7 +12,15 @@
 #include "report/answer.h"
 #include "report/parts.h"
 
-enum { PAGE = 17, SCREEN = 22 };
+enum { PAGE = 15, SCREEN = 22, FOUND = 4 };
+
+const char *practice_who(const struct practice *p)
+{
+  static char text[60];
+
+  snprintf(text, sizeof text, " --as %s", p->who);
+  return strcmp(p->who, "apprentice") == 0 ? "" : text;
+}
 
 void practice_show_machine(const struct practice *p)
 {
@@ -27,15 +35,34 @@ void practice_show_machine(const struct practice *p)
   buf_free(&has);
 }
 
+/* The last steps in one line or two, oldest first. */
+static void show_found(const struct run *r)
+{
+  struct buf b = {0};
+  size_t from = r->step_count > FOUND ? r->step_count - FOUND : 0;
+
+  if (r->step_count == 0) return;
+  if (from) buf_addf(&b, "(%zu before) ", from);
+  for (size_t i = from; i < r->step_count; i++) {
+    if (i > from) buf_add(&b, " | ");
+    debrief_step(&b, r, &r->steps[i]);
+  }
+  bench_say("So far: %s", buf_text(&b));
+  buf_free(&b);
+}
+
 void practice_show_standing(const struct practice *p)
 {
   const struct run *r = &p->run;
   struct buf b = {0};
 
-  buf_addf(&b, "[%.0f min", r->minutes);
+  printf("\n");
+  if (!p->shown) show_found(r);
+  buf_addf(&b, "[%s, \"%s\" | %.0f min", p->k->classes[r->c.machine_class].name, hidden_words(&r->hidden),
+           r->minutes);
   if (r->parts > 0) buf_addf(&b, ", parts %.0f", r->parts);
   buf_addf(&b, " | plug lead %s", r->lead_off ? "OFF" : "on");
-  if (r->spilt) buf_add(&b, " | petrol spilt");
+  if (r->spilt) buf_add(&b, " | PETROL SPILT");
   for (size_t i = 0, n = 0; i < p->k->cover_count; i++)
     if (r->c.off[i]) buf_addf(&b, "%s%s", n++ ? ", " : " | off: ", p->k->covers[i].name);
   bench_say("%s]", buf_text(&b));
@@ -73,15 +100,29 @@ static void show_systems(const struct practice *p)
     }
     if (!before && count) buf_addf(&b, "%s%s (%zu)", b.len ? ", " : "", system, count);
   }
-  bench_say("Checks that this machine can have: %s. \"checks fuel\" lists those of a system, \"checks fuel "
-            "2\" its second page.",
+  bench_say("Checks that this machine can have: %s. \"checks use\" lists what can be asked of the owner, "
+            "\"checks fuel\" what can be looked at and measured there.",
             buf_text(&b));
   buf_free(&b);
+}
+
+/* By insertion: a list is short. */
+static void cheapest_first(struct practice *p)
+{
+  for (size_t i = 1; i < p->listed_count; i++) {
+    int check = p->listed[i];
+    size_t at = i;
+
+    for (; at > 0 && minutes_of(p, check) < minutes_of(p, p->listed[at - 1]); at--)
+      p->listed[at] = p->listed[at - 1];
+    p->listed[at] = check;
+  }
 }
 
 void practice_show_checks(struct practice *p, const char *words)
 {
   char system[40] = "";
+  bool known = false; /* a system; any other word is looked for in the names */
   int page = 1;
   size_t shown = 0;
 
@@ -89,16 +130,22 @@ void practice_show_checks(struct practice *p, const char *words)
     show_systems(p);
     return;
   }
+  for (size_t i = 0; i < p->k->check_count; i++) known = known || strcmp(p->k->checks[i].system, system) == 0;
   p->listed_count = 0;
   for (size_t i = 0; i < p->k->check_count && p->listed_count < sizeof p->listed / sizeof p->listed[0]; i++)
-    if (strcmp(p->k->checks[i].system, system) == 0 && can_be_made(p, (int)i))
+    if ((strcmp(p->k->checks[i].system, system) == 0 || (!known && strstr(p->k->checks[i].name, system))) &&
+        can_be_made(p, (int)i))
       p->listed[p->listed_count++] = (int)i;
+  cheapest_first(p);
   if (page < 1) page = 1;
   for (size_t i = (size_t)(page - 1) * PAGE; i < p->listed_count && shown < PAGE; i++, shown++)
     printf("%3zu. %-58.58s %5.1f min%s\n", i + 1, p->k->checks[p->listed[i]].name,
            minutes_of(p, p->listed[i]), case_result_of(&p->run.c, p->listed[i]) ? " made" : "");
-  if (p->listed_count == 0) show_systems(p);
-  else if ((size_t)page * PAGE < p->listed_count) bench_say("More: checks %s %d", system, page + 1);
+  if (p->listed_count == 0) {
+    bench_say("No system and no check here is called \"%s\".", system);
+    show_systems(p);
+  }
+  if ((size_t)page * PAGE < p->listed_count) bench_say("More: checks %s %d", system, page + 1);
 }
 
 void practice_show_covers(const struct practice *p)
@@ -157,6 +204,15 @@ void practice_show_how(const struct practice *p, int check)
   bench_print(&b);
 }
 
+void practice_show_stuck(const struct practice *p)
+{
+  bench_say(
+      "Not knowing is where it starts. An engine that will not run, or not well, has too little or too much "
+      "of fuel, air, spark or compression, or too much to drive. Which of them would do what the owner says, "
+      "and what is the cheapest look that parts them? \"checks\" lists what there is, by system.");
+  if (p->record.sitting.level == LEVEL_GUIDED) bench_say("\"hint\" says what is best now, and why.");
+}
+
 void practice_show_hint(const struct practice *p)
 {
   const struct run *r = &p->run;
@@ -186,8 +242,9 @@ void practice_show_end(const struct practice *p)
 
   printf("\n");
   if (p->record.sitting.level == LEVEL_EXAM) {
-    bench_say(
-        "That is the end of this one, and it is kept. When the class is through: pullcord practice debrief.");
+    bench_say("That is the end of this one, and it is kept. When the class is through: pullcord practice "
+              "debrief%s.",
+              practice_who(p));
     return;
   }
   debrief_end(&b, r);
@@ -210,9 +267,10 @@ static void show_in_pages(struct buf *b)
     fwrite(at, 1, (size_t)(end - at), stdout);
     if (person && ++lines % SCREEN == 0 && *end) {
       char *line = terminal_line("[enter goes on, quit stops] ");
+      bool stop = !line || *line == 'q';
 
-      if (!line) break;
       free(line);
+      if (stop) break;
     }
   }
   buf_free(b);

@@ -1,5 +1,4 @@
 /* practice_talk.c - the practice conversation and the worked example; see practice.h. */
-#include <ctype.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -10,26 +9,30 @@
 #include "cli/terminal.h"
 #include "practice/unsafe.h"
 #include "practice/walk.h"
-#include "report/parts.h"
 
 static const char help_text[] =
-    "  spark test        make a check: by its name, its id, or its number in a list\n"
-    "  checks [system]   what can be checked, with minutes; checks fuel 2: second page\n"
-    "  how CHECK         cautions and how it is done (costs nothing)\n"
-    "  covers            what can come off; open COVER takes it off (minutes!)\n"
-    "  repair PART       repair or renew it, put together and try: repair clean jet, 60 %\n"
-    "  run               run it as the owner does, nothing changed\n"
-    "  declare CAUSE     you are sure: declare main jet blocked, 80 %. It is put right,\n"
-    "                    and if that was it the run ends\n"
-    "                    declare nothing: nothing is broken\n"
-    "  lead off, lead on plug lead: off before hands go near blade, chain or belt\n"
-    "  wipe              wipe up petrol that was let out\n"
-    "  path, machine     what was done so far; what stands on the bench\n"
-    "  hint              what is best now, and why (guided only)\n"
-    "  give up           stop and tell the owner\n"
-    "  quit              leave; \"pullcord practice\" goes on where you were\n"
-    "Every check costs minutes, every part money, as in life. A result once seen stays\n"
-    "so. Readings are yours to judge. Steps are judged by what could be known.\n";
+    "  spark test         make a check: by its name, or its number in a list\n"
+    "  checks             what can be checked; \"checks fuel\": with minutes\n"
+    "  how spark test     cautions and how it is done (costs nothing)\n"
+    "  covers             what can come off; \"open air box\" takes it off\n"
+    "  repair clean jet   repair or renew it, put together and try\n"
+    "  declare fuel stale you are sure: it is put right, and if that was it the\n"
+    "                     run ends; \"declare nothing\": nothing is broken\n"
+    "                     add how sure you are: declare fuel stale, 80 %\n"
+    "  run                run it as the owner does, nothing changed\n"
+    "  lead off, lead on  plug lead: off before hands go near blade, chain, belt\n"
+    "  wipe               wipe up petrol that was let out\n"
+    "  path, machine      all that was done so far; what stands on the bench\n"
+    "  hint               what is best now, and why (guided only)\n"
+    "  give up, quit      stop and tell the owner; leave and come back later\n"
+    "Checks cost minutes, parts cost money, as in life. The machine shows what it\n"
+    "shows, and the same when asked again; what a reading means is yours to judge.\n"
+    "Steps are judged by what could be known then, never by luck.\n";
+
+static const char first_words[] =
+    "What do you do first? Name a check (spark test), or see what there is: checks, then checks ignition. "
+    "\"how spark test\" tells how it is done. When you know what it is: declare main jet blocked. \"help\" "
+    "has the rest.";
 
 int practice_keep(struct practice *p, struct err *e)
 {
@@ -37,64 +40,7 @@ int practice_keep(struct practice *p, struct err *e)
   return record_keep(p->path, p->k, &p->record, e);
 }
 
-/* ---- entries ---------------------------------------------------------------------------- */
-
-/* A number from 0 to 100; -1 at the end of the input. */
-static double ask_certainty(void)
-{
-  for (;;) {
-    char *line = terminal_line("How sure are you, in per cent (0 to 100)? "), *end;
-    double sure;
-
-    if (!line) return -1;
-    sure = strtod(line, &end);
-    while (*end == ' ' || *end == '%') end++;
-    if (isdigit((unsigned char)*line) && *end == '\0' && sure >= 0 && sure <= 100) {
-      free(line);
-      return sure / 100;
-    }
-    free(line);
-    bench_say("A number, please: 50 is a coin, 100 is certain.");
-  }
-}
-
-/* What has to be asked before it is done. False: not done after all. */
-static bool prepare(struct practice *p, struct entry *entry, char **expect)
-{
-  bool guided = p->record.sitting.level == LEVEL_GUIDED;
-
-  if (guided && entry->act == ACT_CHECK) {
-    int *ids = mem_array(p->k->caution_count + 1, sizeof *ids);
-    size_t count = 0;
-
-    part_add_cautions(p->k, &p->run.c, &p->k->checks[entry->at].cautions, &p->k->checks[entry->at].off, ids,
-                      &count);
-    for (size_t i = 0; i < count; i++) bench_say("CAUTION: %s", p->k->cautions[ids[i]].text);
-    free(ids);
-    *expect = terminal_line("What do you expect this to show, and what would it tell you? ");
-    if (!*expect) return false;
-    entry->expect = *expect;
-  }
-  if (entry->act == ACT_REPAIR || (entry->act == ACT_DECLARE && entry->at >= 0)) {
-    int repair = entry->act == ACT_REPAIR ? entry->at : p->k->faults[entry->at].repair;
-    double parts, minutes = run_minutes(&p->run, entry, &parts);
-    struct buf q = {0};
-    bool yes;
-
-    buf_addf(&q, "%s: %.0f minutes", p->k->repairs[repair].name, minutes);
-    if (parts > 0) buf_addf(&q, ", parts %.0f", parts);
-    if (entry->act == ACT_DECLARE) buf_addf(&q, ". You declare: %s", p->k->faults[entry->at].name);
-    bench_say("%s.", buf_text(&q));
-    buf_free(&q);
-    yes = bench_yes("Do it?", true);
-    if (!yes) return false;
-  }
-  if (entry->act == ACT_DECLARE && entry->sure < 0) {
-    entry->sure = ask_certainty();
-    return entry->sure >= 0;
-  }
-  return true;
-}
+/* ---- entries ----------------------------------------------------------------------------- */
 
 static void comment(struct practice *p)
 {
@@ -116,7 +62,7 @@ static int do_entry(struct practice *p, struct entry *entry, struct err *e)
     bench_say("%s", why);
     return 0;
   }
-  if (prepare(p, entry, &expect)) {
+  if (practice_prepare(p, entry, &expect)) {
     status = run_do(&p->run, entry, e);
     record_add(&p->record, entry);
     if (status == 0) status = practice_keep(p, e);
@@ -124,10 +70,13 @@ static int do_entry(struct practice *p, struct entry *entry, struct err *e)
     if (entry->act == ACT_LEAD)
       bench_say("The plug lead is %s.", p->run.lead_off ? "off and held clear" : "on");
     if (status == 0 && p->run.step_count > before) {
-      practice_show_step(p, &p->run.steps[p->run.step_count - 1]);
-      if (p->record.sitting.level == LEVEL_GUIDED && p->run.end != RUN_UNSAFE) comment(p);
+      if (p->run.end != RUN_UNSAFE) practice_show_step(p, &p->run.steps[p->run.step_count - 1]);
+      if (p->record.sitting.level == LEVEL_GUIDED && p->run.end != RUN_UNSAFE) {
+        practice_judge_reading(p, &p->run.steps[p->run.step_count - 1]);
+        comment(p);
+      }
       if (p->run.spilt && !spilt && p->run.end == RUN_OPEN)
-        bench_say("Petrol was let out there, and it is not wiped up.");
+        bench_say("Petrol was let out there, and it is not wiped up (\"wipe\").");
     }
   } else {
     bench_say("Not done.");
@@ -161,15 +110,18 @@ static bool show(struct practice *p, const char *line)
 {
   const char *rest;
 
-  if (begins(line, "help", &rest) || strcmp(line, "?") == 0) fputs(help_text, stdout);
+  if (begins(line, "help", &rest)) fputs(help_text, stdout);
+  else if (practice_unknown(line)) practice_show_stuck(p);
   else if (begins(line, "checks", &rest)) practice_show_checks(p, rest);
   else if (begins(line, "covers", &rest)) practice_show_covers(p);
   else if (begins(line, "machine", &rest)) practice_show_machine(p);
-  else if (begins(line, "path", &rest)) practice_show_path(p);
-  else if (begins(line, "how", &rest)) show_how(p, rest);
+  else if (begins(line, "path", &rest)) {
+    practice_show_path(p);
+    p->shown = true;
+  } else if (begins(line, "how", &rest)) show_how(p, rest);
   else if (begins(line, "hint", &rest) || begins(line, "next", &rest)) {
     if (p->record.sitting.level == LEVEL_GUIDED) practice_show_hint(p);
-    else bench_say("Hints are for the guided level.");
+    else bench_say("Hints are for the guided level (pullcord practice --level guided).");
   } else return false;
   return true;
 }
@@ -178,6 +130,7 @@ int practice_talk(struct practice *p, struct err *e)
 {
   int status = 0;
 
+  if (p->run.step_count == 0) bench_say("%s", first_words);
   while (status == 0 && p->run.end == RUN_OPEN) {
     struct entry entry;
     char *line;
@@ -186,6 +139,7 @@ int practice_talk(struct practice *p, struct err *e)
     p->again = NULL;
     if (!line) {
       practice_show_standing(p);
+      p->shown = false;
       line = terminal_line("practice> ");
     }
     if (!line) {
@@ -218,7 +172,6 @@ int practice_worked(struct practice *p, struct err *e)
   while (status == 0 && p->run.end == RUN_OPEN) {
     struct entry entry = walk_best(&p->run);
 
-    printf("\n");
     practice_show_standing(p);
     practice_show_hint(p);
     if (!go_on()) {

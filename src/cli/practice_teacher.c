@@ -45,6 +45,8 @@ static struct json *set_run(const struct practice *p, const struct sitting *s, i
   json_put_text(j, "kind", hidden_kind_name(s->kind));
   if (*s->machine) json_put_text(j, "machine", s->machine);
   if (*s->system) json_put_text(j, "system", s->system);
+  if (s->rates) json_put_number(j, "shop-jobs", (double)s->shop_jobs);
+  if (s->rates) json_put(j, "shop-rates", rates_json(p->k, s->rates));
   json_put_number(j, "expected", r.expected); /* how hard: minutes of the best path */
   run_free(&r);
   return j;
@@ -72,14 +74,17 @@ int practice_make_set(struct practice *p, const struct args *args, struct err *e
     struct json *run;
 
     s.seed = random_bits(&r) >> 16; /* short enough to be typed */
-    run = set_run(p, &s, n, e);
+    snprintf(s.machine, sizeof s.machine, "%s", p->record.sitting.machine);
+    run = args->history && practice_shop(p, &s, e) ? NULL : set_run(p, &s, n, e);
     if (!run) {
       json_free(j);
       json_free(runs);
+      free(s.rates);
       return e->status;
     }
     json_push(runs, run);
   }
+  free(s.rates);
   json_put(j, "runs", runs);
   return print_json(j);
 }
@@ -122,7 +127,8 @@ static bool begun(const struct practice *p, const char *set, int n)
   return found;
 }
 
-static void take_run(const struct json *i, const char *name, struct sitting *s)
+static int take_run(const struct practice *p, const char *file, const struct json *i, const char *name,
+                    struct sitting *s, struct err *e)
 {
   s->number = (int)json_number(json_member(i, "number"));
   snprintf(s->set, sizeof s->set, "%s", name);
@@ -131,6 +137,8 @@ static void take_run(const struct json *i, const char *name, struct sitting *s)
   snprintf(s->machine, sizeof s->machine, "%s", json_text(json_member(i, "machine")));
   snprintf(s->system, sizeof s->system, "%s", json_text(json_member(i, "system")));
   if (json_member(i, "case")) s->laid = json_print(json_member(i, "case"));
+  s->shop_jobs = (long)json_number(json_member(i, "shop-jobs"));
+  return rates_read(file, p->k, json_member(i, "shop-rates"), &s->rates, e);
 }
 
 int practice_from_set(struct practice *p, const char *file, struct sitting *s, bool *done, struct err *e)
@@ -146,12 +154,12 @@ int practice_from_set(struct practice *p, const char *file, struct sitting *s, b
   runs = json_member(j, "runs");
   for (const struct json *i = runs ? json_first(runs) : NULL; i; i = json_next(i)) {
     if (begun(p, name, (int)json_number(json_member(i, "number")))) continue;
-    take_run(i, name, s);
+    status = take_run(p, file, i, name, s, e);
     *done = false;
     break;
   }
   json_free(j);
-  return 0;
+  return status;
 }
 
 /* ---- results ---------------------------------------------------------------------------- */

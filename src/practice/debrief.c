@@ -5,6 +5,8 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "practice/reading.h"
+#include "practice/unsafe.h"
 #include "practice/walk.h"
 #include "units/parse.h"
 
@@ -53,7 +55,7 @@ void debrief_step(struct buf *out, const struct run *r, const struct step *s)
              s->fixed ? "that was it" : "still the same");
     break;
   case ACT_GIVE_UP: buf_add(out, "gave it up"); break;
-  default: buf_add(out, "an act that hurts people"); break;
+  default: buf_addf(out, "%s: not done", unsafe_act_name(s->entry.at)); break;
   }
 }
 
@@ -73,9 +75,88 @@ void debrief_why(struct buf *out, const struct run *r, const struct moved *m)
   if (!s) return;
   if (s->why && *s->why) buf_addf(out, "%s ", s->why);
   else
-    buf_addf(out, "%s \"%s\" %.0f times in a hundred ", m->db < 0 ? "it would show" : "it shows",
-             r->k->checks[s->check].labels.items[s->result], 100 * s->chance);
-  buf_addf(out, "[%s]", basis_name(s->origin.basis));
+    buf_addf(out, "%s \"%s\" %.0f times in 100, a sound machine %.*f ",
+             m->db < 0 ? "it would show" : "it shows", r->k->checks[s->check].labels.items[s->result],
+             100 * s->chance, r->k->checks[s->check].anyway.items[s->result - 1] < 0.01,
+             100 * r->k->checks[s->check].anyway.items[s->result - 1]);
+  buf_addf(out, "[%s%s%s]", basis_name(s->origin.basis), s->origin.source_id ? " " : "",
+           s->origin.source_id ? s->origin.source_id : "");
+}
+
+static void add_amount(struct buf *out, const struct check *c, double value)
+{
+  char text[60];
+
+  amount_format(value * c->unit->factor + c->unit->offset, c->unit, text, sizeof text);
+  buf_add(out, text);
+}
+
+void debrief_reading(struct buf *out, const struct run *r, const struct step *s)
+{
+  const struct check *c = &r->k->checks[s->entry.at];
+  const struct bands *b;
+  size_t at = 0;
+
+  if (s->entry.act != ACT_CHECK || s->result.result >= 0 || s->falls_on < 0) return;
+  buf_addf(out, "For this engine that is: %s", c->labels.items[s->falls_on]);
+  b = reading_bands(r->k, &r->hidden.machine, s->entry.at);
+  while (b && at < b->results.count && b->result_at[at] != 0) at++;
+  if (b && at < b->results.count && b->limits.count > 0) {
+    buf_add(out, "; sound is ");
+    if (at > 0) add_amount(out, c, b->limits.items[at - 1]);
+    buf_add(out, at == 0 ? "below " : at < b->limits.count ? " to " : " and more");
+    if (at < b->limits.count) add_amount(out, c, b->limits.items[at]);
+    buf_addf(out, " [%s]", basis_name(b->origin.basis));
+  }
+  buf_add(out, ".");
+}
+
+void debrief_judged(struct buf *out, const struct run *r, const struct step *s)
+{
+  bool fix = s->entry.act == ACT_REPAIR || s->entry.act == ACT_DECLARE;
+
+  if (r->end == RUN_UNSAFE && s == &r->steps[r->step_count - 1]) {
+    buf_add(out, "Stopped.");
+  } else if (s->right) {
+    if (fix && !s->hit) buf_add(out, "Right to try, though it was not it.");
+    else
+      buf_add(out,
+              s->regret < 0.05 ? "Right: nothing better to do." : "Right: as good as the best, within 2 %.");
+  } else {
+    buf_addf(out, "Gave away %.1f min. Better: ", s->regret);
+    debrief_better(out, r->k, &s->better);
+    buf_addf(out, " (to the end about %.0f min instead of %.0f).", s->best, s->chosen);
+  }
+}
+
+bool debrief_told(const struct step *s)
+{
+  for (size_t i = 0; i < s->moved_count; i++)
+    if (fabs(s->moved[i].db) >= 1 && fabs(s->moved[i].after - s->moved[i].before) >= 0.005) return true;
+  return false;
+}
+
+const char debrief_decibans[] =
+    "db: how far a result moved the odds; 3 db doubles them, 10 db makes ten of one, -10 db one of ten.";
+
+void debrief_score(struct buf *out, const struct debrief *d)
+{
+  const struct run *r = d->run;
+
+  buf_addf(out,
+           "You spent %.0f minutes and %.0f in parts; the best path would have taken %.0f and %.0f here. ",
+           r->minutes, r->parts, d->best.minutes, d->best.parts);
+  buf_addf(
+      out,
+      "By choice you gave away %.0f minutes, where %.0f were to be expected of the best: score %.0f of 100.",
+      r->regret, r->expected, run_score(r));
+  buf_add(out, " Luck does not count, only what could be known when you chose.");
+  if (r->brier >= 0)
+    buf_addf(
+        out,
+        " You were %.0f %% sure on average, and right %d time%s of %d: Brier %.2f (0 is best, 0.25 a coin).",
+        100 * r->stated_sum / r->stated, r->stated_right, r->stated_right == 1 ? "" : "s", r->stated,
+        r->brier);
 }
 
 static void list_truth(struct buf *out, const struct run *r)
@@ -161,6 +242,14 @@ static enum astray kind_of(const struct run *r, size_t at)
   return s->better.kind == ADVICE_REPAIR ? ASTRAY_LATE : ASTRAY_DEARER;
 }
 
+static const char luck[] = " It was it: that was luck.";
+
+static void add_chance(struct buf *out, double chance)
+{
+  if (chance > 0 && chance < 0.01) buf_add(out, "less than 1 in 100");
+  else buf_addf(out, "%.0f in 100", 100 * chance);
+}
+
 static void say(struct buf *b, const struct run *r, size_t at, enum astray kind)
 {
   const struct step *s = &r->steps[at], *against = spoke_against(r, at);
@@ -169,16 +258,25 @@ static void say(struct buf *b, const struct run *r, size_t at, enum astray kind)
   debrief_better(&better, r->k, &s->better);
   switch (kind) {
   case ASTRAY_IGNORED:
-    buf_addf(b, "\"%s\" had spoken against it, which left %.0f in 100; it was done all the same.",
-             r->k->checks[against->entry.at].name, 100 * s->chance);
+    buf_addf(b, "\"%s\" (step %zu) had spoken against it, which left ", r->k->checks[against->entry.at].name,
+             (size_t)(against - r->steps) + 1);
+    add_chance(b, s->chance);
+    buf_addf(b, "; you did it all the same.%s", s->hit ? luck : "");
     break;
   case ASTRAY_PART:
-    buf_addf(b, "%.0f in 100 that this was it, at %.0f minutes and %.0f in parts. First: %s (%.1f min).",
-             100 * s->chance, s->minutes, s->parts, buf_text(&better), s->better_minutes);
+    buf_addf(b, "%.0f minutes and %.0f in parts on ", s->minutes, s->parts);
+    add_chance(b, s->chance);
+    buf_addf(b, " that this was it. First: %s (%.1f min).%s", buf_text(&better), s->better_minutes,
+             s->hit ? luck : "");
     break;
   case ASTRAY_SOON:
-    buf_addf(b, "There was still something worth its minutes: %s (%.1f min).", buf_text(&better),
-             s->better_minutes);
+    if (s->chance >= 0) {
+      buf_add(b, "It stood at ");
+      add_chance(b, s->chance);
+      buf_add(b, ". ");
+    }
+    buf_addf(b, "There was still something worth its minutes: %s (%.1f min).%s", buf_text(&better),
+             s->better_minutes, s->hit ? luck : "");
     break;
   case ASTRAY_COVER:
     buf_addf(b, "%.0f minutes of covers before it was clear that they had to come off. First: %s (%.1f min).",

@@ -58,6 +58,20 @@ void debrief_result(struct buf *out, const struct knowledge *k, const struct cas
 /* How a result bears on a fault and what that rests on: "why ... [estimate]"; or "" . */
 void debrief_why(struct buf *out, const struct run *r, const struct moved *m);
 
+/* What a reading amounts to on this machine, and where it would have been sound; "" for steps
+ * without a reading. */
+void debrief_reading(struct buf *out, const struct run *r, const struct step *s);
+
+/* "Right ...", or what it gave away and what was better. */
+void debrief_judged(struct buf *out, const struct run *r, const struct step *s);
+
+/* Did the step tell anything, so that what it moved is worth showing? */
+bool debrief_told(const struct step *s);
+
+/* What decibans are, in a sentence; what was spent and given away, in two or three. */
+extern const char debrief_decibans[];
+void debrief_score(struct buf *out, const struct debrief *d);
+
 /* How the run ended, in a sentence or two. */
 void debrief_end(struct buf *out, const struct run *r);
 

@@ -76,8 +76,8 @@ static void draw_bar(struct buf *out, const struct run *r, double scale, int y, 
     escape_buf(out, &title);
     buf_addf(out, " (%.1f min)</title></rect>\n", s->cost);
     if (wide > 14)
-      buf_addf(out, "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%zu</text>\n", x + wide / 2, y + 17,
-               i + 1);
+      buf_addf(out, "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%zu%s</text>\n", x + wide / 2, y + 17,
+               i + 1, judged && !s->right ? "*" : "");
     x += fmax(wide, 2);
   }
 }
@@ -102,7 +102,7 @@ static void draw_paths(struct buf *out, const struct debrief *d)
              70 + t * scale, 70 + t * scale, 70 + t * scale, t);
   buf_add(out, "</svg>\n<p class=\"small\">Minutes of shop time, parts included. Blue: a check. Green: a "
                "repair or a proof run. "
-               "Orange: a step that gave minutes away. Numbers are the steps below.</p>\n");
+               "Orange, with a star: a step that gave minutes away. Numbers are the steps below.</p>\n");
 }
 
 /* ---- belief over time ------------------------------------------------------------------- */
@@ -206,18 +206,23 @@ static void draw_belief(struct buf *out, const struct debrief *d)
 
 static void add_moved(struct buf *out, const struct run *r, const struct step *s)
 {
-  if (s->entry.act == ACT_CHECK && s->result.result < 0 && s->falls_on >= 0) {
-    buf_add(out, "for this engine: ");
-    escape(out, r->k->checks[s->entry.at].labels.items[s->falls_on]);
+  struct buf b = {0};
+
+  debrief_reading(&b, r, s);
+  if (b.len) {
+    escape_buf(out, &b);
     buf_add(out, "<br>");
   }
-  for (size_t i = 0; i < s->moved_count; i++) {
+  if (s->entry.act == ACT_CHECK && s->rule < 0 && !debrief_told(s))
+    buf_add(out, "It changed next to nothing.");
+  for (size_t i = 0; i < s->moved_count && debrief_told(s); i++) {
     const struct moved *m = &s->moved[i];
     struct buf why = {0};
 
-    if (fabs(m->db) < 1 && i > 0) continue;
+    if (fabs(m->db) < 1) continue;
+    buf_add(out, "<b>");
     escape(out, debrief_fault(r->k, m->fault));
-    buf_addf(out, " %.0f &rarr; %.0f %% (%+.0f db)", 100 * m->before, 100 * m->after, m->db);
+    buf_addf(out, " %.0f &rarr; %.0f %%</b> (%+.0f db)", 100 * m->before, 100 * m->after, m->db);
     debrief_why(&why, r, m);
     if (why.len) buf_add(out, ": ");
     escape_buf(out, &why);
@@ -226,6 +231,7 @@ static void add_moved(struct buf *out, const struct run *r, const struct step *s
   if (s->rule < 0) return;
   buf_addf(out, "rule %s: ", r->k->rules[s->rule].id);
   escape(out, r->k->rules[s->rule].reason);
+  buf_addf(out, " [%s]", basis_name(r->k->rules[s->rule].origin.basis));
 }
 
 static void add_row(struct buf *out, const struct debrief *d, size_t i)
@@ -247,7 +253,10 @@ static void add_row(struct buf *out, const struct debrief *d, size_t i)
   if (s->entry.act == ACT_FORBIDDEN || (d->run->end == RUN_UNSAFE && i + 1 == d->run->step_count)) {
     buf_add(out, "<span class=\"lost\">stopped</span>");
   } else if (s->right) {
-    buf_add(out, "<span class=\"right\">right</span>");
+    buf_add(out, "<span class=\"right\">");
+    debrief_judged(&b, d->run, s);
+    escape_buf(out, &b);
+    buf_add(out, "</span>");
   } else {
     buf_addf(out, "<span class=\"lost\">%.1f min given away</span><br>better: ", s->regret);
     debrief_better(&b, d->k, &s->better);
@@ -258,34 +267,42 @@ static void add_row(struct buf *out, const struct debrief *d, size_t i)
   buf_add(out, "</td></tr>\n");
 }
 
-static void add_words(struct buf *out, const struct debrief *d)
+/* What matters most: what to take away, and where it went astray. */
+static void add_lessons(struct buf *out, const struct debrief *d)
 {
-  buf_add(out,
-          "<h2>Your steps</h2>\n<table><tr><th>step</th><th>done</th><th>minutes</th><th>judged</th><th>what "
-          "it weighed, and "
-          "why</th></tr>\n");
+  buf_add(out, "<h2>Three things to take away</h2>\n<ol>\n");
+  for (int i = 0; i < DEBRIEF_AWAY; i++) {
+    buf_add(out, "<li>");
+    escape(out, d->away[i]);
+    buf_add(out, "</li>\n");
+  }
+  buf_add(out, "</ol>\n<h2>Where it went astray</h2>\n");
+  if (d->remark_count == 0) buf_add(out, "<p>Nowhere. Every step was as good as any.</p>\n");
+  for (size_t i = 0; i < d->remark_count; i++) {
+    buf_addf(out, "<p><b>Step %zu: %s.</b> ", d->remarks[i].step + 1, astray_name(d->remarks[i].kind));
+    escape(out, d->remarks[i].text);
+    if (d->remarks[i].regret >= 0.5)
+      buf_addf(out, " <span class=\"lost\">%.0f&nbsp;min.</span>", d->remarks[i].regret);
+    buf_add(out, "</p>\n");
+  }
+}
+
+static void add_steps(struct buf *out, const struct debrief *d)
+{
+  buf_add(out, "<h2>Your steps</h2>\n<table><thead><tr><th scope=\"col\">step</th><th scope=\"col\">done</th>"
+               "<th scope=\"col\">minutes</th><th scope=\"col\">judged</th>"
+               "<th scope=\"col\">what it weighed, and why</th></tr></thead>\n<tbody>\n");
   for (size_t i = 0; i < d->run->step_count; i++) add_row(out, d, i);
-  buf_add(out, "</table>\n<h2>The best path on this machine</h2>\n<ol>\n");
+  buf_add(out, "</tbody></table>\n<p class=\"small\">");
+  escape(out, debrief_decibans);
+  buf_add(out, " In brackets: what it rests on.</p>\n<h2>The best path on this machine</h2>\n<ol>\n");
   for (size_t i = 0; i < d->best.step_count; i++) {
     struct buf b = {0};
 
     debrief_step(&b, &d->best, &d->best.steps[i]);
     buf_add(out, "<li>");
     escape_buf(out, &b);
-    buf_addf(out, " (%.1f min)</li>\n", d->best.steps[i].minutes);
-  }
-  buf_add(out, "</ol>\n<h2>Where it went astray</h2>\n");
-  if (d->remark_count == 0) buf_add(out, "<p>Nowhere. Every step was as good as any.</p>\n");
-  for (size_t i = 0; i < d->remark_count; i++) {
-    buf_addf(out, "<p><b>Step %zu, %s.</b> ", d->remarks[i].step + 1, astray_name(d->remarks[i].kind));
-    escape(out, d->remarks[i].text);
-    buf_add(out, "</p>\n");
-  }
-  buf_add(out, "<h2>Three things to take away</h2>\n<ol>\n");
-  for (int i = 0; i < DEBRIEF_AWAY; i++) {
-    buf_add(out, "<li>");
-    escape(out, d->away[i]);
-    buf_add(out, "</li>\n");
+    buf_addf(out, " (%.1f min)</li>\n", d->best.steps[i].cost);
   }
   buf_add(out, "</ol>\n");
 }
@@ -303,18 +320,14 @@ void debrief_html(struct buf *out, const struct debrief *d)
   buf_add(out, "&rdquo;</h1>\n<p>");
   debrief_end(&b, r);
   escape_buf(out, &b);
-  buf_addf(out,
-           "</p>\n<p>Spent: %.0f minutes and %.0f in parts. Expected of the best path at the start: %.0f "
-           "minutes. Given away by "
-           "choice: <b>%.0f minutes</b> (score %.0f of 100). Luck does not count.",
-           r->minutes, r->parts, r->expected, r->regret, run_score(r));
-  if (r->brier >= 0)
-    buf_addf(out, " You were %.0f %% sure on average: Brier %.2f (0 is best, 0.25 a coin).",
-             100 * r->stated_sum / r->stated, r->brier);
+  buf_add(out, "</p>\n<p>");
+  debrief_score(&b, d);
+  escape_buf(out, &b);
   buf_add(out, "</p>\n");
+  add_lessons(out, d);
   draw_paths(out, d);
   draw_belief(out, d);
-  add_words(out, d);
+  add_steps(out, d);
   buf_addf(out,
            "<p class=\"small\">Practice run of %s, level %s, seed %llu, knowledge %016llx. Made-up machine; "
            "the chances are "

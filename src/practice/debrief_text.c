@@ -15,11 +15,13 @@ static void line(struct buf *out, const char *text, int width, const char *first
 static void add_moved(struct buf *out, const struct run *r, const struct step *s, int width,
                       const char *indent)
 {
-  for (size_t i = 0; i < s->moved_count; i++) {
+  if (s->entry.act == ACT_CHECK && s->rule < 0 && !debrief_told(s))
+    line(out, "It changed next to nothing.", width, indent, "         ");
+  for (size_t i = 0; i < s->moved_count && debrief_told(s); i++) {
     const struct moved *m = &s->moved[i];
     struct buf b = {0}, why = {0};
 
-    if (fabs(m->db) < 1 && i > 0) continue;
+    if (fabs(m->db) < 1) continue;
     debrief_why(&why, r, m);
     buf_addf(&b, "%s %.0f -> %.0f %% (%+.0f db)%s%s", debrief_fault(r->k, m->fault), 100 * m->before,
              100 * m->after, m->db, why.len ? ": " : "", buf_text(&why));
@@ -30,10 +32,18 @@ static void add_moved(struct buf *out, const struct run *r, const struct step *s
   if (s->rule >= 0) {
     struct buf b = {0};
 
-    buf_addf(&b, "rule %s: %s", r->k->rules[s->rule].id, r->k->rules[s->rule].reason);
+    buf_addf(&b, "rule %s: %s [%s]", r->k->rules[s->rule].id, r->k->rules[s->rule].reason,
+             basis_name(r->k->rules[s->rule].origin.basis));
     line(out, buf_text(&b), width, indent, "         ");
     buf_free(&b);
   }
+}
+
+/* A piece of text in a line of its own, when there is any. */
+static void piece(struct buf *out, struct buf *b, int width, const char *indent)
+{
+  if (b->len) line(out, buf_text(b), width, indent, "         ");
+  buf_free(b);
 }
 
 static void judgement(struct buf *out, const struct run *r, const struct step *s, int width,
@@ -41,34 +51,16 @@ static void judgement(struct buf *out, const struct run *r, const struct step *s
 {
   struct buf b = {0};
 
-  if (r->end == RUN_UNSAFE && s == &r->steps[r->step_count - 1]) buf_add(&b, "Stopped.");
-  else if (s->right) buf_add(&b, "Right: no step was expected to cost less in the end.");
-  else {
-    buf_addf(&b, "Gave away %.1f min. Better: ", s->regret);
-    debrief_better(&b, r->k, &s->better);
-    buf_addf(&b, " (to the end %.0f min instead of %.0f).", s->best, s->chosen);
-  }
-  line(out, buf_text(&b), width, indent, "         ");
-  buf_free(&b);
-}
-
-/* What a reading amounts to, which the person had to judge. */
-static void add_falls_on(struct buf *out, const struct run *r, const struct step *s, int width,
-                         const char *indent)
-{
-  struct buf b = {0};
-
-  if (s->entry.act != ACT_CHECK || s->result.result >= 0 || s->falls_on < 0) return;
-  buf_addf(&b, "For this engine that is: %s.", r->k->checks[s->entry.at].labels.items[s->falls_on]);
-  line(out, buf_text(&b), width, indent, "         ");
-  buf_free(&b);
+  debrief_judged(&b, r, s);
+  piece(out, &b, width, indent);
+  debrief_reading(&b, r, s);
+  piece(out, &b, width, indent);
+  add_moved(out, r, s, width, indent);
 }
 
 void debrief_comment(struct buf *out, const struct run *r, const struct step *s, int width)
 {
   judgement(out, r, s, width, "    ");
-  add_falls_on(out, r, s, width, "    ");
-  add_moved(out, r, s, width, "    ");
 }
 
 static void add_step(struct buf *out, const struct debrief *d, size_t i, int width)
@@ -89,25 +81,83 @@ static void add_step(struct buf *out, const struct debrief *d, size_t i, int wid
   line(out, buf_text(&b), width, "      ", "         ");
   buf_free(&b);
   judgement(out, r, s, width, "      ");
-  add_falls_on(out, r, s, width, "      ");
-  add_moved(out, r, s, width, "      ");
 }
 
-static void add_best(struct buf *out, const struct debrief *d, int width)
+enum { BESIDE = 36 }; /* columns of the words of one path; before them number and star, then minutes */
+
+/* The next line of at most `room` columns of words that were wrapped, filled up with blanks. */
+static void add_words(struct buf *out, const char **words, int room)
 {
-  const struct run *r = &d->best;
+  int used = 0;
 
-  buf_addf(out, "\nTHE BEST PATH on this machine, step by step (%.0f min, parts %.0f):\n", r->minutes,
-           r->parts);
-  for (size_t i = 0; i < r->step_count; i++) {
-    struct buf b = {0};
-
-    buf_addf(&b, "%2zu. ", i + 1);
-    debrief_step(&b, r, &r->steps[i]);
-    buf_addf(&b, "  (%.1f min)", r->steps[i].minutes);
-    line(out, buf_text(&b), width, "  ", "      ");
-    buf_free(&b);
+  for (; **words && **words != '\n'; (*words)++) {
+    buf_addn(out, *words, 1);
+    used += (**words & 0xC0) != 0x80;
   }
+  if (**words) (*words)++;
+  buf_addf(out, "%*s", used < room ? room - used : 0, "");
+}
+
+static void wrap_step(struct buf *out, const struct run *r, size_t i, int room)
+{
+  struct buf b = {0};
+
+  if (i < r->step_count) {
+    debrief_step(&b, r, &r->steps[i]);
+    text_wrap(out, buf_text(&b), room, "", "");
+  }
+  buf_free(&b);
+}
+
+static void add_front(struct buf *out, const struct run *r, size_t i, bool first)
+{
+  if (first && i < r->step_count) buf_addf(out, "%2zu%c ", i + 1, r->steps[i].right ? ' ' : '*');
+  else buf_add(out, "    ");
+}
+
+static void add_cost(struct buf *out, const struct run *r, size_t i, bool first)
+{
+  if (first && i < r->step_count) buf_addf(out, "%6.1f", r->steps[i].cost);
+  else buf_add(out, "      ");
+}
+
+/* Step i of both paths, over as many lines as the longer one needs. */
+static void add_row(struct buf *out, const struct run *yours, const struct run *best, size_t i, int room)
+{
+  struct buf left = {0}, right = {0};
+  const char *l, *r;
+  bool first = true;
+
+  wrap_step(&left, yours, i, room);
+  wrap_step(&right, best, i, room);
+  l = buf_text(&left);
+  r = buf_text(&right);
+  for (; *l || *r; first = false) {
+    add_front(out, yours, i, first);
+    add_words(out, &l, room);
+    add_cost(out, yours, i, first);
+    buf_add(out, "  ");
+    add_front(out, best, i, first);
+    add_words(out, &r, room);
+    add_cost(out, best, i, first);
+    while (out->text[out->len - 1] == ' ') out->text[--out->len] = '\0';
+    buf_add(out, "\n");
+  }
+  buf_free(&left);
+  buf_free(&right);
+}
+
+/* Both paths, step beside step. A star stands at steps that gave minutes away. */
+static void add_beside(struct buf *out, const struct debrief *d, int width)
+{
+  int room = (width - 2) / 2 - 10;
+  size_t most = d->run->step_count > d->best.step_count ? d->run->step_count : d->best.step_count;
+
+  if (room > BESIDE) room = BESIDE;
+  if (room < 10) room = 10;
+  buf_addf(out, "\n%-*s  %s\n", room + 10, "YOUR PATH", "THE BEST PATH on this machine");
+  for (size_t i = 0; i < most; i++) add_row(out, d->run, &d->best, i, room);
+  line(out, "Minutes, with parts at the shop rate. A star: gave minutes away.", width, "  ", "  ");
 }
 
 static void add_remarks(struct buf *out, const struct debrief *d, int width)
@@ -132,15 +182,7 @@ static void add_score(struct buf *out, const struct debrief *d, int width)
   debrief_end(&b, r);
   line(out, buf_text(&b), width, "", "");
   buf_free(&b);
-  buf_addf(
-      &b,
-      "You spent %.0f minutes and %.0f in parts. At the start the best path was expected to take %.0f "
-      "minutes; "
-      "your choices gave away %.0f (score %.0f of 100). Chance does not count: only what could be known.",
-      r->minutes, r->parts, r->expected, r->regret, run_score(r));
-  if (r->brier >= 0)
-    buf_addf(&b, " You said %.0f %% sure on average: Brier %.2f (0 is best, 0.25 is a coin).",
-             100 * r->stated_sum / r->stated, r->brier);
+  debrief_score(&b, d);
   line(out, buf_text(&b), width, "", "");
   buf_free(&b);
 }
@@ -154,9 +196,10 @@ void debrief_text(struct buf *out, const struct debrief *d, int width)
   line(out, buf_text(&b), width, "", "  ");
   buf_free(&b);
   add_score(out, d, width);
-  buf_add(out, "\nYOUR PATH\n");
+  add_beside(out, d, width);
+  buf_add(out, "\nYOUR STEPS, AND WHAT THEY WEIGHED\n");
   for (size_t i = 0; i < d->run->step_count; i++) add_step(out, d, i, width);
-  add_best(out, d, width);
+  line(out, debrief_decibans, width, "  ", "  ");
   add_remarks(out, d, width);
   buf_add(out, "\nTHREE THINGS TO TAKE AWAY\n");
   for (int i = 0; i < DEBRIEF_AWAY; i++) {

@@ -187,7 +187,7 @@ static bool pick_culprit(struct hidden *h, const struct hidden_wish *wish, enum 
 /* A second fault that alone would be enough for the same complaint, from any system. */
 static bool pick_second(struct hidden *h, struct random *r)
 {
-  struct hidden_wish any = {-1, HIDDEN_TWO, NULL};
+  struct hidden_wish any = {-1, HIDDEN_TWO, NULL, NULL};
   double *weight = mem_array(h->net.count, sizeof *weight);
   int second;
 
@@ -225,6 +225,15 @@ static enum hidden_kind settle_kind(enum hidden_kind kind, struct random *r)
   return kind == HIDDEN_ANY ? (enum hidden_kind)random_pick(random_unit(r), share, 5) : kind;
 }
 
+/* The machine is drawn, and later weighed, by the shop's own rates. */
+static void take_rates(struct hidden *h, const struct knowledge *k, const double *rates, int machine_class)
+{
+  h->shop = mem_new(sizeof *h->shop);
+  learned_begin(h->shop, k);
+  memcpy(h->shop->base + (size_t)machine_class * k->fault_count, rates, k->fault_count * sizeof *rates);
+  h->machine.learned = h->shop;
+}
+
 bool hidden_make(const struct knowledge *k, const struct hidden_wish *wish, uint64_t seed, struct hidden *out)
 {
   struct random r = {seed};
@@ -238,6 +247,7 @@ bool hidden_make(const struct knowledge *k, const struct hidden_wish *wish, uint
 
     *out = nothing_yet(seed);
     case_begin(&out->machine, k);
+    if (wish->rates && wish->machine_class >= 0) take_rates(out, k, wish->rates, class);
     settle(&out->machine, k, class, &r);
     casenet_build(&out->net, k, &out->machine, &none);
     good = pick_culprit(out, wish, kind, &r);
@@ -362,6 +372,9 @@ void hidden_free(struct hidden *h)
   case_free(&h->machine);
   free(h->fixed);
   free(h->renewed);
+  if (h->shop) learned_free(h->shop);
+  free(h->shop);
+  h->shop = NULL;
   h->fixed = NULL;
   h->renewed = NULL;
 }

@@ -23,6 +23,7 @@ struct hidden {
   int misled;                /* a check that shows a sound result against the odds; -1: none */
   struct case_result *fixed; /* results that a hand-written case lays down */
   size_t fixed_count;
+  struct learned *shop; /* chances of the shop's own history that it was drawn by; NULL: as shipped */
   bool *renewed; /* per check: a repair set right what it looks at, so nothing shows by chance; NULL: none */
 };
 
@@ -31,11 +32,13 @@ struct hidden {
  * (wrong use, or the owner expects too much); ANY of these, mostly one fault. */
 enum hidden_kind { HIDDEN_ONE, HIDDEN_TWO, HIDDEN_MISLEADS, HIDDEN_LAST_REPAIR, HIDDEN_NOTHING, HIDDEN_ANY };
 
-/* system NULL: any. machine_class -1: any. */
+/* system NULL: any. machine_class -1: any. rates, NULL or one for each fault, are base rates of
+ * that class (which must then be told) from the shop's own history; below 0: as shipped. */
 struct hidden_wish {
   int machine_class;
   enum hidden_kind kind;
   const char *system;
+  const double *rates;
 };
 
 /* Draws a machine of a class (-1: any): faults by their base rates, and a complaint that one

@@ -121,7 +121,7 @@ static double own_minutes(const struct run *r, const struct advice_step *s)
   return run_minutes(r, &(struct entry){.act = act[s->kind], .at = s->at}, &parts);
 }
 
-void judge_entry(const struct run *r, const struct entry *entry, struct judged *out)
+void judge_entry(const struct run *r, const struct entry *entry, struct step_worth *out)
 {
   const struct advice *a = &r->advice;
   int at;
@@ -130,7 +130,7 @@ void judge_entry(const struct run *r, const struct entry *entry, struct judged *
   double parts, minutes = run_minutes(r, entry, &parts);
 
   minutes += parts / knowledge_setting(r->k, "shop-rate", 0.7);
-  *out = (struct judged){
+  *out = (struct step_worth){
       .best = least(a), .better = a->options[0].step, .better_minutes = own_minutes(r, &a->options[0].step)};
   if (entry->act == ACT_OPEN) out->chosen = cost_open(r, entry->at, minutes);
   else if (o) out->chosen = o->cost;

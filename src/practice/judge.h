@@ -10,7 +10,7 @@
 #include "plan/policy.h"
 #include "practice/run.h"
 
-struct judged {
+struct step_worth {
   double best, chosen, regret, better_minutes;
   bool right;
   struct advice_step better;
@@ -27,7 +27,7 @@ bool judge_moves(const struct plan_problem *p, const struct plan_state *s, const
 /* Judges an entry against r->advice, which must be that of r->c. A check that was made before,
  * or that is not worth planning with, costs its minutes and saves nothing; a cover, its minutes
  * and what is expected with it off. */
-void judge_entry(const struct run *r, const struct entry *entry, struct judged *out);
+void judge_entry(const struct run *r, const struct entry *entry, struct step_worth *out);
 
 /* Advice for the case of the run, without what was tried already. */
 void judge_advise(struct run *r, const bool *off, struct advice *out);

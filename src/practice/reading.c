@@ -10,8 +10,7 @@
  * shares of the band (or of the limit, or of the band beside it). */
 static const double edge = 0.12, into_open = 0.35;
 
-/* The bands that the rules would judge by: of those that fit, the most particular. */
-static const struct bands *bands_of(const struct knowledge *k, const struct bench_case *c, int check)
+const struct bands *reading_bands(const struct knowledge *k, const struct bench_case *c, int check)
 {
   const struct bands *best = NULL;
   size_t open;
@@ -51,7 +50,7 @@ bool reading_draw(const struct knowledge *k, const struct bench_case *machine, u
                   struct case_result *r)
 {
   const struct check *c = &k->checks[r->check];
-  const struct bands *b = c->kind == KIND_MEASURE ? bands_of(k, machine, r->check) : NULL;
+  const struct bands *b = c->kind == KIND_MEASURE ? reading_bands(k, machine, r->check) : NULL;
   double low, high, u, v, noise;
   char name[120];
   size_t at = 0, fitting = 0, chosen;

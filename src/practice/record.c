@@ -48,6 +48,7 @@ void record_free(struct record *x)
   for (size_t i = 0; i < x->count; i++) free((char *)(uintptr_t)x->entries[i].expect);
   free(x->entries);
   free(x->sitting.laid);
+  free(x->sitting.rates);
   *x = (struct record){0};
 }
 
@@ -72,7 +73,7 @@ void record_add(struct record *x, const struct entry *entry)
 int sitting_begin(const struct sitting *s, const struct knowledge *k, struct assessor *assessor, bool cheap,
                   struct run *r, struct err *e)
 {
-  struct hidden_wish wish = {-1, s->kind, *s->system ? s->system : NULL};
+  struct hidden_wish wish = {-1, s->kind, *s->system ? s->system : NULL, s->rates};
   struct hidden h;
 
   *r = (struct run){0};
@@ -138,6 +139,50 @@ void summary_of(const struct run *r, struct summary *out)
   out->stated_right = r->stated_right;
   if (r->stated) out->sure = r->stated_sum / r->stated;
   out->right_steps = r->step_count ? (double)right / (double)r->step_count : 0;
+}
+
+/* ---- the shop's own rates --------------------------------------------------------------- */
+
+void sitting_take_rates(struct sitting *s, const struct knowledge *k, const struct learned *shop, long jobs)
+{
+  int class = knowledge_find(k, ENTRY_CLASS, s->machine);
+  char text[32];
+
+  free(s->rates);
+  s->rates = mem_array(k->fault_count, sizeof *s->rates);
+  s->shop_jobs = jobs;
+  for (size_t f = 0; f < k->fault_count; f++) {
+    snprintf(text, sizeof text, "%.6g", shop->base[(size_t) class * k->fault_count + f]);
+    s->rates[f] = strtod(text, NULL);
+  }
+}
+
+struct json *rates_json(const struct knowledge *k, const double *rates)
+{
+  struct json *j = json_object();
+
+  for (size_t f = 0; f < k->fault_count; f++)
+    if (rates[f] >= 0) json_put_number(j, k->faults[f].id, rates[f]);
+  return j;
+}
+
+int rates_read(const char *path, const struct knowledge *k, const struct json *j, double **out, struct err *e)
+{
+  if (!j) return 0;
+  *out = mem_array(k->fault_count, sizeof **out);
+  for (size_t f = 0; f < k->fault_count; f++) (*out)[f] = -1;
+  for (const struct json *i = json_first(j); i; i = json_next(i)) {
+    int fault = knowledge_find(k, ENTRY_FAULT, json_name(i));
+    double rate = json_number(i);
+
+    if (fault < 0)
+      return err_set(e, EX_DATAERR, path, 0, "names \"%.60s\", which this knowledge does not know.",
+                     json_name(i));
+    if (!(rate > 0 && rate <= 0.5))
+      return err_set(e, EX_DATAERR, path, 0, "holds a rate of \"%.60s\" that is none.", json_name(i));
+    (*out)[fault] = rate;
+  }
+  return 0;
 }
 
 /* ---- writing ---------------------------------------------------------------------------- */
@@ -206,6 +251,8 @@ struct json *record_json(const struct knowledge *k, const struct record *x)
   clock_text(s->began, text, sizeof text);
   json_put_text(j, "began", text);
   if (s->laid && json_read("case", s->laid, strlen(s->laid), &laid, &e) == 0) json_put(j, "case", laid);
+  if (s->rates) json_put_number(j, "shop-jobs", (double)s->shop_jobs);
+  if (s->rates) json_put(j, "shop-rates", rates_json(k, s->rates));
   json_put_bool(j, "over", x->summary.over);
   json_put(j, "entries", write_entries(k, x));
   if (x->summary.over) json_put(j, "came-to", write_summary(&x->summary));
@@ -298,7 +345,8 @@ static void read_summary(const struct json *j, struct summary *s)
   s->stated_right = (int)json_number(json_member(j, "stated-right"));
 }
 
-static int read_sitting(const char *path, const struct json *j, struct sitting *s, struct err *e)
+static int read_sitting(const char *path, const struct knowledge *k, const struct json *j, struct sitting *s,
+                        struct err *e)
 {
   take(s->apprentice, j, "apprentice");
   take(s->machine, j, "machine");
@@ -310,7 +358,8 @@ static int read_sitting(const char *path, const struct json *j, struct sitting *
       !read_seed(json_text(json_member(j, "seed")), &s->seed))
     return err_set(e, EX_DATAERR, path, 0, "has no level, kind or seed that can be read.");
   if (json_member(j, "case")) s->laid = json_print(json_member(j, "case"));
-  return 0;
+  s->shop_jobs = (long)json_number(json_member(j, "shop-jobs"));
+  return rates_read(path, k, json_member(j, "shop-rates"), &s->rates, e);
 }
 
 int record_read(const char *path, const struct knowledge *k, struct record *out, struct err *e)
@@ -324,7 +373,7 @@ int record_read(const char *path, const struct knowledge *k, struct record *out,
   if (status == 0) status = json_read(path, text, len, &j, e);
   if (status == 0 && strcmp(json_text(json_member(j, "pullcord")), RECORD_VERSION) != 0)
     status = err_set(e, EX_DATAERR, path, 0, "is not a practice run that this program kept.");
-  if (status == 0) status = read_sitting(path, j, &out->sitting, e);
+  if (status == 0) status = read_sitting(path, k, j, &out->sitting, e);
   if (status == 0) {
     const struct json *came = json_member(j, "came-to"), *list = json_member(j, "entries");
 

@@ -15,7 +15,9 @@ enum level { LEVEL_WORKED, LEVEL_GUIDED, LEVEL_FREE, LEVEL_EXAM };
 enum { RECORD_NAME = 40 };
 
 /* Who practises on what. laid: a hand-written case (text of casework.h), NULL for a drawn one;
- * set and number: of a class set, "" and 0 when there is none. */
+ * set and number: of a class set, "" and 0 when there is none. rates: of the machine's class, one
+ * for each fault, when it is drawn by the shop's own history of shop_jobs jobs (hidden.h); they are
+ * kept with the run, so that it stays the same when the history goes on. */
 struct sitting {
   char apprentice[RECORD_NAME], system[RECORD_NAME], set[RECORD_NAME], machine[RECORD_NAME];
   enum level level;
@@ -23,6 +25,8 @@ struct sitting {
   uint64_t seed;
   int number;
   char *laid;
+  double *rates;
+  long shop_jobs;
   int64_t began;
 };
 
@@ -43,6 +47,16 @@ struct record {
 };
 
 void record_free(struct record *x);
+
+/* Takes base rates from the shop's history for a sitting whose machine is told, rounded to what a
+ * file keeps of them. */
+void sitting_take_rates(struct sitting *s, const struct knowledge *k, const struct learned *shop, long jobs);
+
+/* The rates of a sitting as an object by fault, and back: EX_DATAERR for what is no rate or names
+ * a fault that this knowledge does not know. */
+struct json *rates_json(const struct knowledge *k, const double *rates);
+int rates_read(const char *path, const struct knowledge *k, const struct json *j, double **out,
+               struct err *e);
 
 /* Makes the machine of a sitting and begins the run. EX_DATAERR when there is no such machine. */
 int sitting_begin(const struct sitting *s, const struct knowledge *k, struct assessor *assessor, bool cheap,

@@ -203,13 +203,23 @@ static bool check_possible(const struct run *r, int check, char *why, size_t siz
   if (case_needs(&r->c, &c->needs, &open) == TRI_LACKS) {
     for (size_t i = 0; i < c->needs.count; i++)
       if (r->c.features[c->needs.at[i]] == TRI_LACKS)
-        snprintf(why, size, "This machine has no %s, so there is no \"%s\" to be made.",
+        snprintf(why, size, "This machine has no %s: nothing to be had from \"%s\".",
                  r->k->features[c->needs.at[i]].name, c->name);
     return false;
   }
   if (at >= 0)
     snprintf(why, size, "That cannot be checked now: %s", r->k->rules[r->a.drawn.items[at].rule].reason);
   return at < 0;
+}
+
+bool run_repairable(const struct run *r, int repair)
+{
+  size_t open;
+
+  for (size_t f = 0; f < r->k->fault_count; f++)
+    if (r->k->faults[f].repair == repair && case_needs(&r->c, &r->k->faults[f].needs, &open) != TRI_LACKS)
+      return true;
+  return false;
 }
 
 bool run_possible(const struct run *r, const struct entry *entry, char *why, size_t size)
@@ -228,6 +238,10 @@ bool run_possible(const struct run *r, const struct entry *entry, char *why, siz
       snprintf(why, size, "This machine has no %s.", c->name);
     else if (r->c.off[entry->at]) snprintf(why, size, "The %s is off already.", c->name);
     else return true;
+    return false;
+  }
+  if (entry->act == ACT_REPAIR && !run_repairable(r, entry->at)) {
+    snprintf(why, size, "There is nothing on this machine to %s.", r->k->repairs[entry->at].name);
     return false;
   }
   if (entry->act == ACT_DECLARE && entry->at >= 0 &&
@@ -261,7 +275,7 @@ static struct step *add_step(struct run *r, const struct entry *entry)
 
 static void judge_and_pay(struct run *r, const struct entry *entry, struct step *s)
 {
-  struct judged j;
+  struct step_worth j;
 
   judge_entry(r, entry, &j);
   s->best = j.best;
@@ -539,6 +553,7 @@ int run_begin(struct run *r, const struct knowledge *k, struct assessor *assesso
   case_begin(&r->c, k);
   memcpy(r->c.features, r->hidden.machine.features, k->feature_count * sizeof *r->c.features);
   r->c.machine_class = r->hidden.machine.machine_class;
+  r->c.learned = r->hidden.shop;
   for (size_t i = 0; i < r->hidden.machine.complaint_count; i++)
     case_add_complaint(&r->c, r->hidden.machine.complaints[i]);
   status = look_anew(r, e ? e : &ignored);

@@ -97,6 +97,9 @@ int run_begin(struct run *r, const struct knowledge *k, struct assessor *assesso
 /* Can this be done at all on this machine now? If not, why (one sentence) goes to why. */
 bool run_possible(const struct run *r, const struct entry *entry, char *why, size_t size);
 
+/* Is there anything on this machine that this repair could put right? */
+bool run_repairable(const struct run *r, int repair);
+
 /* Does it: judges the step, pays for it, and shows what comes of it (the last of r->steps; LEAD
  * and WIPE leave no step). It must be possible. What is declared is put right and tried; when that
  * was not it the run goes on. Ends the run when it is cured, rightly declared, given

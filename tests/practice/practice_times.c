@@ -95,7 +95,7 @@ int main(int argc, char **argv)
   if (with_begin(&state)) return 1;
   w = state;
   for (int i = 1; i <= machines; i++) {
-    struct hidden_wish wish = {-1, HIDDEN_ANY, NULL};
+    struct hidden_wish wish = {-1, HIDDEN_ANY, NULL, NULL};
     struct hidden h;
     struct run r;
     struct err e;

@@ -52,7 +52,7 @@ static void chances(const struct knowledge *k, const struct hidden *h, int check
 static void draw_all(struct with *w, struct tally *t)
 {
   for (uint64_t seed = 1; seed <= MACHINES; seed++) {
-    struct hidden_wish wish = {-1, seed % 4 ? HIDDEN_ONE : HIDDEN_TWO, NULL};
+    struct hidden_wish wish = {-1, seed % 4 ? HIDDEN_ONE : HIDDEN_TWO, NULL, NULL};
     struct random x = {seed};
     struct hidden h;
 
@@ -175,7 +175,7 @@ static void readings_stand_for_results(void **state)
   long drawn = 0, kept = 0;
 
   for (uint64_t seed = 1; seed <= 600; seed++) {
-    struct hidden_wish wish = {-1, HIDDEN_ONE, NULL};
+    struct hidden_wish wish = {-1, HIDDEN_ONE, NULL, NULL};
     struct hidden h;
     size_t open;
 

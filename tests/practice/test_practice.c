@@ -31,22 +31,22 @@ static void kinds_are_kept(void **state)
   for (uint64_t seed = 1; seed <= 200; seed++) {
     struct hidden h;
 
-    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_ONE, "ignition"}, seed, &h));
+    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_ONE, "ignition", NULL}, seed, &h));
     assert_int_equal(h.fault_count, 1);
     assert_string_equal(w->k.faults[h.net.fault_of[h.culprit]].system, "ignition");
     for (size_t i = 0; i < w->k.feature_count; i++) assert_int_not_equal(h.machine.features[i], TRI_UNKNOWN);
     hidden_free(&h);
-    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_TWO, NULL}, seed, &h));
+    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_TWO, NULL, NULL}, seed, &h));
     assert_int_equal(h.fault_count, 2);
     assert_int_not_equal(h.faults[0], h.faults[1]);
     hidden_free(&h);
-    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_LAST_REPAIR, NULL}, seed, &h));
+    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_LAST_REPAIR, NULL, NULL}, seed, &h));
     assert_string_equal(w->k.faults[h.net.fault_of[h.culprit]].sort, "assembly");
     hidden_free(&h);
-    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_NOTHING, NULL}, seed, &h));
+    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_NOTHING, NULL, NULL}, seed, &h));
     assert_string_equal(w->k.faults[h.net.fault_of[h.culprit]].sort, "use");
     hidden_free(&h);
-    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_MISLEADS, NULL}, seed, &h));
+    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_MISLEADS, NULL, NULL}, seed, &h));
     assert_true(h.misled >= 0);
     assert_int_equal(hidden_result(&h, h.misled), 0);
     hidden_free(&h);
@@ -195,7 +195,7 @@ static void unsafe_acts_stop(void **state)
     struct run r;
     struct err e;
 
-    assert_true(hidden_make(&w->k, &(struct hidden_wish){mower, HIDDEN_ONE, NULL}, 4, &h));
+    assert_true(hidden_make(&w->k, &(struct hidden_wish){mower, HIDDEN_ONE, NULL, NULL}, 4, &h));
     assert_int_equal(run_begin(&r, &w->k, w->assessor, &h, true, &e), 0);
     if (safe) assert_int_equal(run_do(&r, &(struct entry){.act = ACT_LEAD, .at = 0, .sure = -1}, &e), 0);
     assert_int_equal(run_do(&r, &look, &e), 0);
@@ -214,7 +214,7 @@ static void unsafe_acts_stop(void **state)
     assert_true(
         hidden_make(&w->k,
                     &(struct hidden_wish){knowledge_find(&w->k, ENTRY_CLASS, two ? "chainsaw" : "tiller"),
-                                          HIDDEN_ONE, NULL},
+                                          HIDDEN_ONE, NULL, NULL},
                     4, &h));
     assert_int_equal(run_begin(&r, &w->k, w->assessor, &h, true, &e), 0);
     assert_int_equal(unsafe_act_here(&r, unsafe_act("ether"), why, sizeof why), two);
@@ -233,7 +233,7 @@ static void certainty_is_scored(void **state)
     struct err e;
     int fault;
 
-    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_ONE, "fuel"}, 12, &h));
+    assert_true(hidden_make(&w->k, &(struct hidden_wish){-1, HIDDEN_ONE, "fuel", NULL}, 12, &h));
     assert_int_equal(run_begin(&r, &w->k, w->assessor, &h, true, &e), 0);
     fault = r.culprit;
     for (size_t i = 0; !right && i < w->k.fault_count; i++)

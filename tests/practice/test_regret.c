@@ -102,7 +102,7 @@ static void on_a_machine(void **state)
 
   for (uint64_t seed = 1; seed <= 5; seed++) {
     struct entry best;
-    struct judged j;
+    struct step_worth j;
     double parts;
 
     with_run(w, HIDDEN_ONE, NULL, seed, false, &r);
@@ -135,7 +135,7 @@ static void luck_does_not_count(void **state)
   struct with *w = *state;
   struct run a, b;
   struct hidden h, g;
-  struct hidden_wish wish = {knowledge_find(&w->k, ENTRY_CLASS, "tiller"), HIDDEN_ONE, "fuel"};
+  struct hidden_wish wish = {knowledge_find(&w->k, ENTRY_CLASS, "tiller"), HIDDEN_ONE, "fuel", NULL};
   struct err e;
   size_t other = 0;
 

@@ -36,7 +36,7 @@ int with_end(void **state)
 void with_run(struct with *w, enum hidden_kind kind, const char *system, uint64_t seed, bool cheap,
               struct run *r)
 {
-  struct hidden_wish wish = {-1, kind, system};
+  struct hidden_wish wish = {-1, kind, system, NULL};
   struct hidden h;
   struct err e = {0};
 

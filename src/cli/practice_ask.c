@@ -1,0 +1,176 @@
+/* practice_ask.c - what is asked before a step of a practice run, and after a reading; see
+ * practice.h. */
+#include <ctype.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/text.h"
+#include "cli/bench.h"
+#include "cli/practice.h"
+#include "cli/terminal.h"
+#include "report/parts.h"
+
+/* A number from 0 to 100; -1 at the end of the input. */
+static double ask_certainty(void)
+{
+  for (;;) {
+    char *line = terminal_line("How sure are you, in per cent (0 to 100)? "), *end;
+    double sure;
+
+    if (!line) return -1;
+    sure = strtod(line, &end);
+    while (*end == ' ' || *end == '%') end++;
+    if (isdigit((unsigned char)*line) && *end == '\0' && sure >= 0 && sure <= 100) {
+      free(line);
+      return sure / 100;
+    }
+    free(line);
+    bench_say("A number, please: 50 is a coin, 100 is certain.");
+  }
+}
+
+bool practice_unknown(const char *line)
+{
+  static const char *const words[] = {"?",        "don't know", "dont know", "dont-know", "i don't know",
+                                      "not sure", "no idea",    "unsure",    "stuck",     NULL};
+
+  for (size_t i = 0; words[i]; i++)
+    if (strcmp(line, words[i]) == 0) return true;
+  return false;
+}
+
+/* Each caution in full once in a sitting; of those that were read it is enough to be told. */
+static void show_cautions(struct practice *p, const struct refs *own, const struct refs *off)
+{
+  int *ids = mem_array(p->k->caution_count + 1, sizeof *ids);
+  size_t count = 0, before = 0;
+
+  if (!p->cautioned) p->cautioned = mem_array(p->k->caution_count + 1, sizeof *p->cautioned);
+  part_add_cautions(p->k, &p->run.c, own, off, ids, &count);
+  for (size_t i = 0; i < count; i++) {
+    if (p->cautioned[ids[i]]) before++;
+    else bench_say("CAUTION: %s", p->k->cautions[ids[i]].text);
+    p->cautioned[ids[i]] = true;
+  }
+  if (before)
+    bench_say("CAUTION: %zu that you have read already hold%s here too.", before, before == 1 ? "s" : "");
+  free(ids);
+}
+
+static void show_choices(const struct practice *p, int check)
+{
+  const struct check *c = &p->k->checks[check];
+  struct buf b = {0};
+
+  if (c->kind == KIND_MEASURE) {
+    bench_say("It shows a number in %s, and what that is for this engine is yours to judge.", c->unit->name);
+    return;
+  }
+  for (size_t i = 0; i < c->labels.count; i++) buf_addf(&b, "%s%s", i ? "; " : "", c->labels.items[i]);
+  bench_say("It can show: %s.", buf_text(&b));
+  buf_free(&b);
+}
+
+/* What each result would mean, as far as it was worked out. */
+static void show_meanings(const struct practice *p, int check)
+{
+  const struct check *c = &p->k->checks[check];
+  bool any = false;
+
+  for (size_t i = 0; i < p->run.advice.count; i++) {
+    const struct advice_option *o = &p->run.advice.options[i];
+
+    if (o->step.kind != ADVICE_CHECK || o->step.at != check) continue;
+    for (size_t r = 0; r < o->result_count; r++, any = true)
+      bench_say("  if %s (%.0f in 100): most likely %s", c->labels.items[o->results[r].result],
+                100 * o->results[r].chance, debrief_fault(p->k, o->results[r].fault));
+  }
+  if (!any) bench_say("Hardly any result of it would change what to do next. \"hint\" shows what would.");
+}
+
+/* The person's words, or NULL: the check is not made after all. */
+static char *ask_expectation(struct practice *p, int check)
+{
+  show_choices(p, check);
+  for (;;) {
+    char *line = terminal_line("What do you expect, and what would it tell you? (back: not made) ");
+
+    if (!line) return NULL;
+    text_lower(line);
+    if (practice_unknown(line)) {
+      show_meanings(p, check);
+      if (bench_yes_or_end("Make it?", true) == 1) return line;
+      free(line);
+      return NULL;
+    }
+    if (strcmp(line, "how") == 0) {
+      practice_show_how(p, check);
+    } else if (strcmp(line, "hint") == 0) {
+      practice_show_hint(p);
+    } else if (strcmp(line, "back") == 0 || strcmp(line, "no") == 0 || strcmp(line, "help") == 0) {
+      if (line[0] == 'h')
+        bench_say("Say it in a few words (\"sound, so not the coil\"), or don't know, how, hint, back.");
+      else {
+        free(line);
+        return NULL;
+      }
+    } else if (*line) {
+      return line;
+    } else {
+      bench_say("A few words will do: a guess that was said can be learned from. Or: don't know, how, back.");
+    }
+    free(line);
+  }
+}
+
+static bool ask_repair(const struct practice *p, const struct entry *entry)
+{
+  int repair = entry->act == ACT_REPAIR ? entry->at : p->k->faults[entry->at].repair;
+  double parts, minutes = run_minutes(&p->run, entry, &parts);
+  struct buf q = {0};
+
+  if (entry->act == ACT_DECLARE) buf_addf(&q, "You declare: %s. ", p->k->faults[entry->at].name);
+  if (entry->act == ACT_DECLARE && run_not_worth_it(&p->run, entry->at))
+    buf_addf(&q, "That is more than the machine is worth; it is told to the owner: %.0f minutes", minutes);
+  else buf_addf(&q, "To %s: %.0f minutes", p->k->repairs[repair].name, minutes);
+  if (parts > 0) buf_addf(&q, ", parts %.0f", parts);
+  bench_say("%s.", buf_text(&q));
+  buf_free(&q);
+  return bench_yes_or_end("Do it?", true) == 1;
+}
+
+bool practice_prepare(struct practice *p, struct entry *entry, char **expect)
+{
+  if (p->record.sitting.level == LEVEL_GUIDED && entry->act == ACT_CHECK) {
+    show_cautions(p, &p->k->checks[entry->at].cautions, &p->k->checks[entry->at].off);
+    *expect = ask_expectation(p, entry->at);
+    if (!*expect) return false;
+    entry->expect = *expect;
+  }
+  if (p->record.sitting.level == LEVEL_GUIDED && entry->act == ACT_REPAIR)
+    show_cautions(p, &p->k->repairs[entry->at].cautions, &p->k->repairs[entry->at].off);
+  if ((entry->act == ACT_REPAIR || (entry->act == ACT_DECLARE && entry->at >= 0)) && !ask_repair(p, entry))
+    return false;
+  if (entry->act == ACT_DECLARE && entry->sure < 0) {
+    entry->sure = ask_certainty();
+    return entry->sure >= 0;
+  }
+  return true;
+}
+
+void practice_judge_reading(const struct practice *p, const struct step *s)
+{
+  const struct check *c = &p->k->checks[s->entry.at];
+  char *line, *end;
+  unsigned long n;
+
+  if (s->entry.act != ACT_CHECK || s->result.result >= 0 || s->falls_on < 0) return;
+  for (size_t i = 0; i < c->labels.count; i++) printf("  %zu. %s\n", i + 1, c->labels.items[i]);
+  line = terminal_line("What is that for this engine? ");
+  if (!line) return;
+  n = strtoul(line, &end, 10);
+  if (n >= 1 && n <= c->labels.count && *end == '\0')
+    bench_say((int)n - 1 == s->falls_on ? "So it is." : "Not quite.");
+  free(line);
+}
