@@ -17,11 +17,12 @@
     (minutes 3) (tools "dropper or small syringe" "plug spanner")
     (steps
       "Only if a clean start as the book says has failed."
-      "Put 5 drops (a quarter of a mL) in the throat; no more."
+      "Outdoors. Put 5 drops (a quarter of a mL) in the throat; no more."
       "Put the filter cover back; cap the can and set it well away."
       "Plug in, lead on, people clear of the tool; pull or crank three times."
       "Wet plug already: leave this test and dry the plug first.") (off air-box) (engine cranking)
-    (cautions prime-few-drops starting-fluid no-spark-near-fuel fuel-vapour stand-clear-tool)
+    (cautions prime-few-drops starting-fluid no-spark-near-fuel fuel-vapour stand-clear-tool
+      carbon-monoxide)
     (mistakes
       "pouring petrol in: it floods or flares"
       "priming a flooded engine and calling it no spark"
@@ -146,7 +147,8 @@
       "Find the vent: a hole in the mouth, or a spigot with a hose."
       "Squirt cleaner in: it must show in the bowl."
       "See that the air-box gasket does not cover the hole.") (off air-box bowl)
-    (needs float-bowl) (engine stopped) (cautions fuel-vapour no-spark-near-fuel eye-protection)
+    (needs float-bowl) (engine stopped) (cautions fuel-vapour no-spark-near-fuel eye-protection
+      gloves-solvent)
     (mistakes
       "taking the idle air bleed for the vent"
       "forgetting a vent hose folded under the shroud")
@@ -214,7 +216,7 @@
       "Take the lever and rock it across the shaft, not round it."
       "Play that can be seen is too much."
       "In doubt: running, a drop of oil on the shaft end changes the idle.") (off air-box)
-    (engine stopped) (cautions hot-parts)
+    (engine stopped) (cautions hot-parts moving-parts carbon-monoxide)
     (mistakes
       "taking end float for wear"
       "spraying cleaner at a hot engine") (also-called "butterfly shaft worn")

@@ -270,3 +270,9 @@
   (sign (fault crankcase-joint-leak) (check runs-at-all)
     (result no-fire) (chance seldom) (basis estimate))
 )
+
+(deffacts signs-ring-end-gap "what widens the ring gap"
+  (sign (fault rings-worn) (check ring-end-gap) (result wide) (chance 0.85)
+    (basis estimate))
+  (sign (fault cylinder-scored) (check ring-end-gap) (result wide) (chance 0.45)
+    (basis estimate)))

@@ -48,7 +48,8 @@
       "Two lazy pulls: reads low."
       "Holding a release engine to the figure of one without."
       "A long hose or car gauge without a valve at the plug end: reads low on a small cylinder.")
-    (cautions compression-test-no-fire plug-lead-off no-spark-near-fuel moving-parts)
+    (cautions compression-test-no-fire plug-lead-off no-spark-near-fuel moving-parts hot-parts
+      carbon-monoxide)
     (also-called "comp test" "compression test" "compression gauge" "psi test")
     (basis common-practice))
   (bands (id compression-any) (check compression)
@@ -139,7 +140,7 @@
       "A few degrees past the top: the crank spins or a valve is just opening."
       "On the wrong stroke: the exhaust valve is open."
       "Testing a dry cold cylinder and calling it worn.")
-    (cautions plug-lead-off compressed-air crank-kickback eye-protection moving-parts)
+    (cautions plug-lead-off compressed-air crank-kickback eye-protection moving-parts hot-parts)
     (also-called "leakdown" "differential pressure test" "cylinder leakage test")
     (basis common-practice))
   (bands (id leak-down-any) (check leak-down)
@@ -172,7 +173,7 @@
     (mistakes
       "Blaming the rings for the light hiss every engine has at the filler."
       "Filler cap and choke left shut: the sound comes out elsewhere.")
-    (cautions plug-lead-off compressed-air crank-kickback moving-parts)
+    (cautions plug-lead-off compressed-air crank-kickback moving-parts eye-protection)
     (also-called "where does it hiss")
     (basis common-practice)))
 
@@ -207,11 +208,11 @@
     (steps
       "Wipe the joint, look between the fins with a lamp."
       "Look hardest where the head is hottest and by the pushrod tunnel."
-      "Run it and hold a wet rag or soapy brush along the joint: bubbles or a chirp.")
+      "Not sure: air in the cylinder as for the leak-down, soapy water along the joint: bubbles.")
     (mistakes
       "Taking oil thrown by the fan for gasket leakage."
       "Trusting a clean joint: it may leak into the pushrod tunnel.")
-    (cautions hot-parts moving-parts)
+    (cautions hot-parts moving-parts compressed-air crank-kickback)
     (basis common-practice))
   (check (id piston-crown-look) (name "piston crown through the plug hole")
     (system compression) (kind look) (engine stopped) (minutes 3)
@@ -277,23 +278,48 @@
     (cautions plug-lead-off)
     (basis common-practice))
   (check (id ring-look) (name "piston rings, piston out")
-    (system compression) (kind look) (engine stopped) (minutes 60)
+    (system compression) (kind look) (engine stopped) (minutes 15)
     (ask "With the piston out: are the rings free and whole?")
     (results free worn stuck-or-broken)
     (labels
-      "free, springy, gap in limits"
-      "free, but gap too wide or faces dull"
+      "free and springy, faces even"
+      "free, but faces dull, scratched or sharp-edged"
       "stuck in the groove or broken")
     (means "The rings are good." "Worn out." "Gummed, carboned or broken.")
     (anyway 0.015 0.004)
     (needs four-stroke)
     (off cylinder-head crankcase-cover)
-    (tools "feeler gauges" "ring expander")
+    (tools "ring expander" "lamp")
     (steps
-      "Press each ring square into the bore with the piston and gauge its end gap."
+      "Look at each ring face all round: dull, scratched, sharp at the edge."
       "Roll each ring in its groove: it must move all round."
       "Look for gaps in line and for a ring put in upside down.")
     (mistakes "Breaking a stuck ring and calling it broken before." "Scraping grooves wider.")
     (cautions plug-lead-off gloves-solvent)
     (destroys "head and sump gaskets")
-    (basis common-practice)))
+    (basis common-practice))
+  (check (id ring-end-gap) (name "piston ring end gap")
+    (system compression) (kind measure) (engine stopped) (minutes 15)
+    (ask "Top ring square in the bore: what is the gap between its ends?")
+    (results right wide)
+    (labels "within the figure" "too wide")
+    (means "Ring and bore still seal." "Ring or bore worn out; gauge the bore to tell which.")
+    (anyway 0.03)
+    (quantity length) (unit "mm") (tolerance 0.05)
+    (needs four-stroke)
+    (off cylinder-head crankcase-cover)
+    (tools "feeler gauges" "ring expander")
+    (steps
+      "Ring off the piston with the expander, carbon off its ends."
+      "Push it square into the bore with the piston crown, 25 mm down; gauge the gap."
+      "Again near the bottom, where the bore is not worn: much less there means the bore.")
+    (mistakes
+      "Gauging a ring that stands askew."
+      "Putting new rings into a bore that was never gauged.")
+    (cautions plug-lead-off gloves-solvent eye-protection)
+    (destroys "head and sump gaskets")
+    (also-called "ring gap" "end gap")
+    (basis common-practice))
+  (bands (id ring-end-gap-any) (check ring-end-gap) (results right wide) (limits 0.8) (unit "mm")
+    (note "New 0.2 to 0.5 mm on bores of 55 to 90 mm; makers reject at about 0.8 to 1.0 mm.")
+    (basis estimate)))

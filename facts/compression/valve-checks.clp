@@ -100,24 +100,28 @@
     (cautions plug-lead-off moving-parts)
     (basis common-practice))
   (check (id cam-lobe-lift) (name "cam lift compared")
-    (system compression) (kind try) (engine stopped) (minutes 10)
-    (ask "Do both pushrods or tappets rise alike?")
+    (system compression) (kind measure) (engine stopped) (minutes 10)
+    (ask "What does the lower-lifting pushrod or tappet rise, in per cent of the other?")
     (results equal one-low)
     (labels "alike, or as the book says" "one rises clearly less")
     (means "The lobes are good." "That lobe or its tappet is worn away.")
     (anyway 0.006)
+    (quantity ratio) (unit "%") (tolerance 3)
     (needs four-stroke)
     (off rocker-cover plug)
     (tools "dial gauge or vernier")
     (steps
       "Measure how far each pushrod (or tappet) rises from lowest to highest."
       "Set clearances first, or measure at the pushrod itself."
-      "A difference of a few tenths is a maker matter; a third less is a worn lobe.")
+      "Less lift over more lift, times 100. A few tenths apart is a maker matter.")
     (mistakes
       "Comparing the lifts through unequal clearances."
       "Counting the release bump as lift.")
     (cautions plug-lead-off moving-parts)
     (basis common-practice))
+  (bands (id cam-lobe-lift-any) (check cam-lobe-lift) (results one-low equal) (limits 82)
+    (unit "%") (note "A third less is a worn lobe; makers may grind the two a tenth apart.")
+    (basis estimate))
   (check (id valve-timing) (name "cam gear marks")
     (system compression) (kind look) (engine stopped) (minutes 45)
     (ask "Do the cam and crank gear marks line up?")

@@ -64,18 +64,21 @@
     (cautions plug-lead-off blade-edges lifting-tipping)
     (mistakes "Judging by hand with a short spanner."
       "Refitting the old stretched bolt and domed washer the wrong way.") (basis common-practice))
-  (check (id crankshaft-run-out) (name "crankshaft end true") (system driven) (kind look)
-    (engine stopped) (minutes 6) (ask "Does the crankshaft end run true when it is turned slowly?")
-    (results true bent) (labels "true" "wobbles")
+  (check (id crankshaft-run-out) (name "crankshaft end true") (system driven) (kind measure)
+    (engine stopped) (minutes 6) (ask "Turned slowly, by how much does the crankshaft end run out?")
+    (results true bent) (labels "true" "runs out: bent")
     (means "The shaft is straight as far as can be seen."
       "Bent by a blow: it shakes, kills seals and bearings. Not to be straightened.")
-    (anyway 0.004) (needs blade-on-crankshaft) (tools "pointer or dial gauge" "spanner")
+    (anyway 0.004) (quantity length) (unit "mm") (tolerance 0.05) (needs blade-on-crankshaft) (tools "dial gauge, or pointer and feelers" "spanner")
     (steps "Lead off, plug out, blade off."
-      "Fix a pointer at the shaft end; turn with the rope slowly; watch the gap."
-      "With a dial gauge: more than about 0.25 mm is bent, or as the maker says.")
+      "Dial gauge on the shaft end, or a pointer clamped to the deck and feelers in its gap."
+      "Turn it slowly by the flywheel; highest reading less the lowest is the run-out.")
     (off plug-boot blade) (cautions plug-lead-off blade-edges bent-crankshaft lifting-tipping)
     (mistakes "Looking at the bolt head: it need not be central.")
     (also-called "bent crank" "crank run-out") (basis common-practice))
+  (bands (id crankshaft-run-out-any) (check crankshaft-run-out) (results true bent) (limits 0.25)
+    (unit "mm") (note "Whole reading of the gauge. Some makers allow only a tenth of that.")
+    (basis common-practice))
   (check (id belt-look) (name "drive belt") (system driven) (kind look) (engine stopped)
     (minutes 5) (ask "How is the drive belt?") (results sound worn-or-loose off)
     (labels "whole and tight" "worn, glazed, oily or loose" "off or broken")
@@ -88,6 +91,53 @@
     (mistakes "Tightening a belt that sits on the bottom of its groove."
       "Putting a new belt on with a seized idler.") (also-called "drive belt" "v-belt")
     (basis common-practice))
+  (check (id belt-deflection) (name "give of the drive belt") (system driven) (kind measure)
+    (engine stopped) (minutes 4)
+    (ask "Drive engaged: how far does a firm thumb push the belt in, halfway between its pulleys?")
+    (results right slack) (labels "as it should" "too slack")
+    (means "The belt is tight enough to pull." "Stretched, worn thin, or the cable out of adjustment.")
+    (anyway 0.04) (quantity length) (unit "mm") (tolerance 2) (needs belt-drive)
+    (tools "straightedge" "rule")
+    (steps "Lead off, guard off. A helper holds the drive in."
+      "Straightedge along the back of the longest run; push in the middle, about 40 N or 9 lbf."
+      "Read from straightedge to belt. Turn the pulleys half a turn and read again.")
+    (off plug-boot belt-guard) (cautions plug-lead-off pinch-belts moving-parts)
+    (mistakes "Reading it with the drive out: it has to hang loose then."
+      "Taking up the cable on a belt that is worn to the bottom of its groove.")
+    (also-called "belt tension" "belt slack") (basis common-practice))
+  (bands (id belt-deflection-any) (check belt-deflection) (results right slack) (limits 16)
+    (unit "mm") (note "About a sixtieth of the free run is right; 10 to 15 mm on most machines.")
+    (basis estimate))
+  (check (id spindle-rock) (name "play of the deck spindles") (system driven) (kind try)
+    (engine stopped) (minutes 6)
+    (ask "Rocked at the blade tips and turned by hand: are the deck spindles firm and quiet?")
+    (results firm rocks-or-rough) (labels "firm, turn smoothly" "one rocks, grinds or drags")
+    (means "The spindle bearings are good." "Bearings gone: it howls, shakes and throws the belt.")
+    (anyway 0.03) (needs belt-drive cutting-head interlock-seat) (tools "gloves" "blocks")
+    (steps "Key out, lead off, drive to the blades out, deck low and blocked."
+      "Rock each blade up and down at its tips: play at the spindle, not in the blade bolt."
+      "Spin each by a gloved hand and listen with a rod on its housing.")
+    (off plug-boot) (cautions plug-lead-off blade-edges pinch-belts lifting-tipping)
+    (mistakes "Feeling all of them through the belt: the stiff one hides."
+      "Taking a loose blade bolt for a worn bearing.")
+    (also-called "blade spindle" "mandrel" "deck bearing") (basis common-practice))
+  (check (id blade-stop-time) (name "time the blade takes to stop") (system driven) (kind measure)
+    (engine running) (minutes 3)
+    (ask "Bar let go at full speed: how many seconds until the blade stands?")
+    (results in-time too-long) (labels "stands in time" "runs on too long")
+    (means "The brake does its work." "Brake pad, its spring or its cable: the mower does not go back.")
+    (anyway 0.02) (quantity time) (unit "s") (tolerance 0.2)
+    (needs blade-on-crankshaft flywheel-brake) (tools "stop watch")
+    (steps "Outdoors on a bare level place, wheels on the ground, nobody near the chute."
+      "Full speed, stand at the handle, let the bar go and start the watch."
+      "The starter screen or the sound tells when it stands. Three times; the longest counts.")
+    (cautions blade-brake carbon-monoxide moving-parts noise-hearing stand-clear-tool)
+    (mistakes "Tipping it up to see the blade." "Timing it from idle: that is not the test.")
+    (also-called "blade brake test" "stop time") (basis published) (source cfr-16-1205)
+    (place "section 1205.5, blade control"))
+  (bands (id blade-stop-time-mower) (check blade-stop-time) (results in-time too-long) (limits 3)
+    (unit "s") (note "Walk-behind mowers: 3.0 s at most, from letting go to standstill.")
+    (basis published) (source cfr-16-1205) (place "section 1205.5, blade control"))
   (check (id drive-turns-by-hand) (name "does the tool turn by hand") (system driven) (kind try)
     (engine stopped) (minutes 3) (ask "Lead off, out of drive: does the tool turn by hand?")
     (results free stiff jammed) (labels "free" "stiff or rough" "jammed")

@@ -128,3 +128,16 @@
     (cautions plug-lead-off chain-edges waste-fuel gloves-solvent)
     (reuse "A worm with one stripped tooth is renewed.") (basis common-practice))
 )
+
+(deffacts deck-repairs "repairs of the deck"
+  (repair (id replace-spindle-bearings) (name "renew the spindle bearings") (minutes 60)
+    (parts-cost 25) (parts "bearings, or the spindle housing complete" "blade bolt")
+    (tools "puller or press" "torque wrench" "gloves" "wood block")
+    (steps "Key out, lead off; deck off and upside down on blocks; draw the belt run first."
+      "Blade off, pulley off, spindle out; look at shaft and housing bore before bearings are bought."
+      "Bearings in square by the outer ring; spacer between them; shields whole."
+      "Blade lift side up, bolt to the maker's torque; turn each spindle by hand: free and quiet.")
+    (off cutting-deck)
+    (cautions plug-lead-off blade-edges pinch-belts lifting-tipping eye-protection)
+    (reuse "A bearing that was driven out is not used again; a bored-out housing neither.")
+    (basis common-practice)))

@@ -356,3 +356,17 @@
   (sign (fault generator-winding-open) (check how-it-stopped) (result bang-or-crunch) (chance 0.03)
     (basis estimate))
 )
+
+(deffacts signs-harm-and-house "what is oftener found out by asking when these are there"
+  (sign (fault nozzle-blocked-or-worn) (check jet-injury-asked) (result yes) (chance 0.01)
+    (why "nozzles are cleared with the pressure still in the gun") (basis estimate))
+  (sign (fault hydraulic-oil-low) (check hydraulic-injury-asked) (result yes) (chance 0.02)
+    (why "there is a leak, and leaks are felt for with hands") (basis estimate))
+  (sign (fault generator-overloaded) (check house-wiring-asked) (result into-the-house)
+    (chance 0.15) (basis estimate))
+  (sign (fault breaker-tripped) (check house-wiring-asked) (result into-the-house) (chance 0.08)
+    (basis estimate))
+  (sign (fault regulator-or-capacitor-failed) (check house-wiring-asked) (result into-the-house)
+    (chance 0.08) (why "mains coming back burn it") (basis estimate))
+  (sign (fault generator-winding-open) (check house-wiring-asked) (result into-the-house)
+    (chance 0.06) (why "mains coming back burn it") (basis estimate)))

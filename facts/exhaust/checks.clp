@@ -141,10 +141,10 @@
       "Warm it, work it hard a minute, let it down sharply, idle, open it again."
       "Watch the outlet against a dark ground.")
     (mistakes "Judging only the first ten seconds.")
-    (cautions carbon-monoxide hot-parts)
+    (cautions carbon-monoxide hot-parts moving-parts noise-hearing)
     (basis published) (source tm-5-4210-230-14p-1) (place "p. 876, blue smoke rows"))
   (check (id smoke-after-ten-minutes) (name "smoke after ten minutes")
-    (system exhaust) (kind look) (engine running) (minutes 10)
+    (system exhaust) (kind look) (engine running) (minutes 12)
     (ask "Is the smoke gone after ten minutes of running?")
     (results gone still-smokes)
     (labels "gone or nearly" "still smokes")
@@ -156,5 +156,5 @@
       "Level and oil quantity right first."
       "Outdoors, half to full speed for ten minutes; look again.")
     (mistakes "Stripping an engine that only had to burn off tipped oil.")
-    (cautions carbon-monoxide hot-parts)
+    (cautions carbon-monoxide hot-parts noise-hearing)
     (basis common-practice)))

@@ -77,7 +77,7 @@
       "Pump to 2 or 3 psi at the inlet, no more: it should hold half a minute."
       "Let the float drop: the pressure must go at once, or the needle sticks."
       "Look at the needle tip through a glass: a ring means worn.")
-    (cautions pressure-test-low eye-protection fuel-vapour gloves-solvent)
+    (cautions pressure-test-low eye-protection fuel-vapour gloves-solvent no-spark-near-fuel)
     (mistakes "Blowing by mouth."
       "Pushing on the float with a finger: it seals anything and marks the tip.")
     (also-called "inlet needle test" "needle and seat")
@@ -136,7 +136,7 @@
 
 (deffacts flooding-checks "is it flooded"
   (check (id clear-flood-start) (name "start after clearing the flood") (system fuel) (kind try)
-    (engine stopped)
+    (engine cranking)
     (ask "Plug dried, choke open, throttle full: does it start now and keep running?")
     (results no-change starts-clear)
     (labels "no change" "clears its throat and runs")
@@ -145,9 +145,9 @@
     (tools "plug spanner" "rag" "dry spare plug")
     (steps "Switch off, tap shut. Plug out, lead earthed away from the hole."
       "Choke open, throttle wide: turn it over ten times, then let it air five minutes."
-      "Dry plug in, lead on, throttle full, choke open: start.") (off plug)
+      "Dry plug in, lead on, people clear, outdoors; throttle full, choke open: start.") (off plug)
     (cautions no-spark-near-fuel fuel-vapour plug-lead-off spark-test-grounded moving-parts
-      stand-clear-tool)
+      stand-clear-tool carbon-monoxide crank-kickback)
     (mistakes "Choking again after drying it."
       "Cranking with the lead loose beside a wet plug hole."
       "Leaving the throttle wide once it fires.") (also-called "clear flooded engine")

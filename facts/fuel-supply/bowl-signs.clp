@@ -360,3 +360,17 @@
     (chance 0.3) (basis estimate))
   (sign (fault fuel-in-oil) (check knock-sound) (result heavy-knock) (chance 0.06)
     (basis estimate)))
+
+(deffacts signs-leak-at-lower-level "what still leaks with the tank half full, and what only when it is brim-full"
+  (sign (fault tank-overfilled) (check fill-height-asked) (result to-the-brim) (chance 0.93)
+    (basis estimate))
+  (sign (fault tank-leaking) (check leak-at-lower-level) (result still-wet) (chance 0.8)
+    (basis estimate))
+  (sign (fault fuel-line-cracked) (check leak-at-lower-level) (result still-wet) (chance usually)
+    (basis estimate))
+  (sign (fault float-needle-leaking) (check leak-at-lower-level) (result still-wet) (chance 0.8)
+    (basis estimate))
+  (sign (fault float-holed) (check leak-at-lower-level) (result still-wet) (chance often)
+    (basis estimate))
+  (sign (fault bowl-gasket-leaking) (check leak-at-lower-level) (result still-wet) (chance usually)
+    (basis estimate)))

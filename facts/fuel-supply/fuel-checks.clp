@@ -35,7 +35,7 @@
     (basis published) (source tm-5-4240-501-14p)
     (place "tpub p. 285: drain tank and carburettor if unused 30 days or more"))
   (check (id fresh-fuel-trial) (name "run on fresh fuel from a bench tank") (system fuel)
-    (kind try) (engine stopped)
+    (kind try) (engine running)
     (ask
       "Fed with fresh fuel from a small bench tank straight to the carburettor, does it run well?")
     (results no-change runs-well)
@@ -47,9 +47,10 @@
     (steps "Clamp the machine's own line and take it off at the carburettor."
       "Drain the bowl, or press the purge bulb until the old fuel is out."
       "Hang the bench tank as high as the machine's own and connect it."
-      "Start and run two minutes at full speed under the owner's load."
+      "Outdoors: start it and run two minutes at full speed under the owner's load."
       "Two-stroke: fresh mix at the book ratio, never plain petrol.")
-    (cautions fuel-vapour no-spark-near-fuel carbon-monoxide moving-parts two-stroke-lean-seizure)
+    (cautions fuel-vapour no-spark-near-fuel carbon-monoxide moving-parts
+      two-stroke-lean-seizure stand-clear-tool)
     (mistakes "Leaving the old fuel in the bowl and judging the first minute."
       "Hanging the bench tank much higher than the real one: it overrides a sticky needle.")
     (also-called "slave tank" "aux tank" "fresh gas test")

@@ -54,7 +54,7 @@
       "Put a short clear hose in the line just before the carburettor, or watch the purge return."
       "Press the bulb, or run it at full throttle."
       "Follow the line back, joint by joint, until bubbles stop.")
-    (cautions fuel-vapour no-spark-near-fuel moving-parts)
+    (cautions fuel-vapour no-spark-near-fuel moving-parts carbon-monoxide)
     (mistakes "Counting the first bubbles after the line was opened."
       "Clear hose of a kind that petrol hardens, left in for good.")
     (basis common-practice)))

@@ -10,7 +10,7 @@
     (means "The vent is not the trouble." "Vent shut: the tank could not take in air."
       "The tank was under vacuum: vent shut.") (anyway 0.01 0.02) (minutes 8)
     (steps "Run it under load until the complaint shows."
-      "At the first falter slacken the cap a turn and listen."
+      "At the first falter slacken the cap a turn and listen; not right off, and no full tank."
       "Leave the cap loose and repeat for as long as it took before.")
     (cautions refuel-cool fuel-vapour hot-parts moving-parts carbon-monoxide)
     (mistakes
@@ -113,4 +113,27 @@
     (cautions fuel-vapour no-spark-near-fuel hot-parts)
     (mistakes "Blaming the lowest wet part." "Testing with an empty tank.")
     (also-called "petrol leak")
-    (basis common-practice)))
+    (basis common-practice))
+  (check (id fill-height-asked) (name "how full it was filled") (system fuel) (kind ask)
+    (ask "When it dripped, how high had it been filled?")
+    (results below-neck to-the-brim)
+    (labels "below the neck" "to the brim, or nobody knows when to stop")
+    (means "It was not the filling." "Fuel swells in the warm and has to go somewhere: vent or cap.")
+    (anyway 0.15) (minutes 0.5)
+    (steps "Ask whether it dripped just after filling, in the sun, or in the car."
+      "Look for the highest wet mark inside the neck.")
+    (mistakes "Asking whether it was overfilled: nobody says yes to that.")
+    (also-called "overfilled" "filled to the top") (basis common-practice))
+  (check (id leak-at-lower-level) (name "does it leak with the tank half full") (system fuel)
+    (kind try) (engine stopped)
+    (ask "Fuel down to half, wiped dry, half an hour: does it get wet again?")
+    (results dry-now still-wet) (labels "stays dry" "wet again")
+    (means "No leak, or one that shows only when it is filled into the neck."
+      "A true leak: tank, hose, tap, bowl or needle.") (anyway 0.03) (minutes 8)
+    (tools "siphon hand pump" "fuel can" "rag")
+    (steps "Engine cold. Draw the fuel down to half into a can on the ground."
+      "Wipe everything dry, tap open, leave it level for half an hour with other work."
+      "Look again from the top down.")
+    (cautions fuel-vapour no-spark-near-fuel fuel-storage-container hot-parts)
+    (mistakes "Siphoning by mouth." "Judging by smell: the first spill is still drying.")
+    (also-called "lower the fuel level") (basis common-practice)))

@@ -29,7 +29,8 @@
     (is "The tank is split or rusted through, or a grommet or cap seal has gone hard.")
     (comes-about "Age, a knock, a hose tugged sideways, rust from inside.")
     (shows "Wet tank, smell in the shed, fuel gone overnight.")
-    (looks-like fuel-line-cracked fuel-leak-where float-needle-leaking fuel-leak-where)
+    (looks-like fuel-line-cracked fuel-leak-where float-needle-leaking fuel-leak-where
+      tank-overfilled leak-at-lower-level)
     (repair replace-tank-or-seal)
     (proof "Full tank, wiped dry, stood overnight and tipped as in use: dry.")
     (basis common-practice))
@@ -98,7 +99,8 @@
     (is "Filled to the brim: no room to expand, fuel gets into the vent and out.")
     (comes-about "Filled into the neck, then stood in the sun or tilted.")
     (shows "Drips and smells after filling; may stop with a wet vent; clears as the level falls.")
-    (looks-like tank-leaking fuel-level float-needle-leaking fuel-leak-where cap-vent-blocked vent-look)
+    (looks-like tank-leaking leak-at-lower-level float-needle-leaking fuel-leak-where
+      cap-vent-blocked vent-look)
     (repair lower-fuel-level)
     (proof "Level below the neck, vent dry: stand in the warm half an hour and run: no drip.")
     (basis common-practice))

@@ -183,7 +183,7 @@
       "Wire off, switch open, or the engine runs on by glowing carbon.") (anyway 0.02)
     (steps "At idle, load off, switch to stop."
       "If it runs on, shut the choke, or the tap; do not pull the plug cap by hand.")
-    (cautions ignition-voltage moving-parts hot-parts)
+    (cautions ignition-voltage moving-parts hot-parts carbon-monoxide)
     (mistakes "Pulling the plug lead off the running engine: shock, and the coil suffers.")
     (also-called "kill switch" "will not switch off") (basis common-practice))
   (check (id stop-switch-continuity) (name "stop switch and wire to ground") (system governor)

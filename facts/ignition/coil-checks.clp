@@ -217,7 +217,8 @@
     (steps "Level ground, oil to the mark: first thing." "Unplug the wire to the oil unit."
       "Spark test again. Plug it back when done.")
     (needs oil-cutout) (engine cranking)
-    (cautions no-spark-near-fuel ignition-voltage kill-lead-isolate interlock-never-bypass)
+    (cautions no-spark-near-fuel ignition-voltage kill-lead-isolate interlock-never-bypass
+      spark-test-grounded)
     (mistakes "Doing it with low oil, then running: that is how rods go through the case."
       "Handing the machine back with it unplugged.")
     (also-called "low oil shutdown" "oil alert" "oil sensor") (basis common-practice))

@@ -30,8 +30,9 @@
     (anyway 0.06) (minutes 4) (tools "plug socket" "new plug of the listed kind" "wire gauge")
     (steps "Set the gap of the new plug; start the thread by hand."
       "Clear a flooded cylinder first, else the new plug is wet before it has fired."
-      "Fit the lead, start or run it as the customer does.")
-    (off plug) (engine cranking) (cautions plug-lead-off aluminium-threads hot-parts)
+      "Fit the lead; outdoors, start and run it as the customer does.")
+    (off plug) (engine cranking) (cautions plug-lead-off aluminium-threads hot-parts
+      carbon-monoxide stand-clear-tool no-spark-near-fuel)
     (mistakes "Trusting a new plug out of the box: new ones can be dead or wrongly gapped."
       "Calling the plug the cause when it was only fouled by something else.")
     (also-called "new plug" "swap the plug") (basis common-practice))
@@ -41,13 +42,13 @@
     (results no-change now-good) (labels "no change" "spark is there now")
     (means "The stop circuit is not what kills the spark."
       "Switch, wire, interlock or oil cut-out is grounding the coil: the coil is good.")
-    (anyway 0.02) (minutes 10) (tools "screwdriver" "fixed-gap spark tester")
-    (steps "Cover off; pull the stop wire off the tab on the coil, tape its end clear of metal."
-      "Tester on the lead, spin the engine, watch the gap."
-      "Put the wire back on before the engine is run.")
+    (anyway 0.02) (minutes 12) (tools "screwdriver" "fixed-gap spark tester")
+    (steps "Housing off; pull the stop wire off the tab on the coil, tape its end clear of metal."
+      "Housing back on with the starter. Tester on the lead, clipped to bare metal; spin it."
+      "Put the wire back on before the engine is run: that takes the housing off once more.")
     (off blower-housing) (engine cranking)
     (cautions kill-lead-isolate interlock-never-bypass no-spark-near-fuel ignition-voltage
-      moving-parts)
+      moving-parts spark-test-grounded)
     (mistakes "Unplugging it half way down the loom: the chafe may be on the coil side."
       "Starting the engine like this: nothing stops it but choke or fuel.")
     (also-called "kill wire off" "disconnect the kill lead" "ground wire test")
@@ -76,11 +77,11 @@
       "Ignition fails with heat: coil or module, condenser, a lead or a hot switch.")
     (anyway 0.012) (minutes 25) (tools "fixed-gap spark tester")
     (steps "Have the tester clipped on and ready before the engine is warmed."
-      "Run it under load until it dies by itself; do not stop it."
+      "Outdoors: run it under load until it dies by itself; do not stop it."
       "Change the lead over to the tester at once and spin it."
       "No spark: stop wire off the coil and once more, while it is still hot.")
     (off plug-boot) (engine hot)
-    (cautions hot-parts no-spark-near-fuel ignition-voltage carbon-monoxide)
+    (cautions hot-parts no-spark-near-fuel ignition-voltage carbon-monoxide spark-test-grounded)
     (mistakes "Testing after five minutes of talk: the coil has cooled and passes."
       "Passing a coil on a cold test: it can be good cold and fail hot.")
     (also-called "hot spark test" "heat test") (basis common-practice))
@@ -105,7 +106,7 @@
     (results none stray-sparks) (labels "none" "stray sparks seen or heard")
     (means "Insulation holds." "Spark leaks to metal before the plug: lead, boot or plug body.")
     (anyway 0.01) (minutes 4) (tools "water mist bottle")
-    (steps "Run it, or spin it with the tester on, in a dark corner with the door open."
+    (steps "Run it outdoors at dusk; indoors only spin it, tester on the lead, light out."
       "Watch along lead and boot; listen for ticking."
       "A light mist of clean water on the lead brings out a weak place.")
     (engine running) (cautions ignition-voltage carbon-monoxide moving-parts no-spark-near-fuel)
@@ -118,8 +119,9 @@
     (anyway 0.01) (minutes 15) (tools "dry cloth" "low-pressure air")
     (steps "Lead off; wipe plug porcelain and the inside of the boot dry and clean."
       "Blow out boot, coil and switch plugs gently; let it stand in the warm."
-      "Try again with nothing else changed.")
-    (off plug-boot) (engine stopped) (cautions plug-lead-off compressed-air eye-protection)
+      "Boot back on. Start it outdoors with nothing else changed.")
+    (off plug-boot) (engine cranking) (cautions plug-lead-off compressed-air eye-protection
+      carbon-monoxide stand-clear-tool)
     (mistakes "Drying with a flame or heat gun near fuel."
       "Filling the boot with any grease at hand: use only the kind meant for boots.")
     (also-called "dry it out" "wet ignition") (basis common-practice))

@@ -60,7 +60,7 @@
       "Probe under the plug washer or held on the head by the plug."
       "Infrared on a black spot between fins: same spot each time.")
     (mistakes "Infrared on bright aluminium: reads far too low." "Measuring after it has idled.")
-    (cautions hot-parts moving-parts carbon-monoxide)
+    (cautions hot-parts moving-parts carbon-monoxide noise-hearing)
     (basis common-practice))
   (bands (id head-temperature-any) (check head-temperature)
     (results normal hot) (limits 210) (unit "degC")

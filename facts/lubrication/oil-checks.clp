@@ -79,7 +79,7 @@
       "Gauge in place of the pressure switch. Warm, full speed, no load."
       "Stop at once if there is next to nothing.")
     (mistakes "Measuring cold: reads high.")
-    (cautions hot-parts moving-parts carbon-monoxide)
+    (cautions hot-parts moving-parts carbon-monoxide noise-hearing)
     (basis common-practice))
   (bands (id oil-pressure-any) (check oil-pressure)
     (needs pressure-oil)
@@ -89,7 +89,7 @@
 
 (deffacts leak-and-breather-checks "oil leaks, crankcase vacuum and breather"
   (check (id oil-leak-where) (name "where oil leaks")
-    (system lubrication) (kind look) (engine any) (minutes 5)
+    (system lubrication) (kind look) (engine running) (minutes 18)
     (ask "Where does the oil come from?")
     (results dry rocker-cover crank-seal drain-or-filler breather)
     (labels
@@ -107,11 +107,11 @@
     (anyway 0.03 0.02 0.03 0.02)
     (needs four-stroke)
     (steps
-      "Wash and dry it, chalk or paper round the joints, run ten minutes."
+      "Wash and dry it, chalk or paper round the joints, run ten minutes, stop, then look."
       "The highest wet place is the leak: air from the fan carries oil back."
       "Level too high or crankcase pressure pushes oil out of good seals: look at those first.")
     (mistakes "New seals on an engine with a stuck breather." "Hunting on a dirty engine.")
-    (cautions hot-parts used-oil moving-parts)
+    (cautions hot-parts used-oil moving-parts carbon-monoxide)
     (basis common-practice))
   (check (id crankcase-vacuum) (name "crankcase vacuum")
     (system lubrication) (kind measure) (engine running) (minutes 10)
@@ -132,7 +132,7 @@
     (mistakes
       "Stopping with the hose open: the water goes into the engine."
       "A leaking adapter: reads nothing.")
-    (cautions moving-parts hot-parts carbon-monoxide)
+    (cautions moving-parts hot-parts carbon-monoxide noise-hearing)
     (also-called "manometer test")
     (basis common-practice))
   (bands (id crankcase-vacuum-any) (check crankcase-vacuum)

@@ -35,6 +35,28 @@
   (bands (id battery-crank-voltage-any) (check battery-crank-voltage) (results sags holds)
     (limits 9.6) (unit "V") (note "12 V system at about 20 degC; a little less in frost.")
     (basis common-practice))
+  (check (id starter-current) (name "current the starter draws") (system starting)
+    (kind measure)
+    (ask "Clamp meter round the starter cable, cranking: how many amperes does it draw?")
+    (results right low high) (labels "as it should" "too little" "too much")
+    (means "Battery, cables and starter share the work as they should."
+      "It cannot get the current: weak battery, bad joint, or worn brushes."
+      "It has to fight: engine or load turns hard, or the starter drags inside.")
+    (anyway 0.05 0.05) (minutes 4) (tools "d.c. clamp meter" "helper")
+    (steps "Plug lead off and grounded, tool out of drive, battery charged."
+      "Clamp round the one thick cable at the starter, set to zero first."
+      "Crank five seconds; read the steady value, not the first jump."
+      "High: again with the plug out. Still high: the starter.")
+    (off battery-cover) (needs battery electric-start) (engine cranking)
+    (quantity current) (unit "A") (tolerance 5)
+    (cautions plug-lead-off battery-short battery-acid-hydrogen moving-parts stand-clear-tool)
+    (mistakes "Clamping cable and earth strap together: they cancel."
+      "An a.c. clamp reads nothing here.")
+    (also-called "starter draw" "amp draw") (basis common-practice))
+  (bands (id starter-current-any) (check starter-current) (results low right high)
+    (limits 30 130) (unit "A")
+    (note "12 V, one or two cylinders, about 20 degC; a little more in frost. Maker's figure first.")
+    (basis estimate))
   (check (id battery-charge-holds) (name "does the battery hold a charge") (system starting)
     (kind try)
     (ask "Charged up and left off the charger overnight, does it still start the engine well?")
@@ -160,7 +182,7 @@
     (anyway 0.03 0.01 0.01 0.004) (minutes 1)
     (steps "Brake on, drive out, seat pressed, bar held." "Hold the key and listen."
       "Lamps or meter on the battery: do they dim, go out, or not change?")
-    (needs electric-start) (engine stopped) (cautions moving-parts stand-clear-tool)
+    (needs electric-start) (engine cranking) (cautions moving-parts stand-clear-tool)
     (mistakes "One interlock not made: silent is right then."
       "Taking a seized engine for a dead starter: turn it by hand.")
     (also-called "clicks" "starter noise") (basis published) (source tm-5-3805-254-20-1)

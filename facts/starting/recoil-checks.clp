@@ -66,10 +66,13 @@
   (check (id flywheel-brake-look) (name "flywheel brake clear of the flywheel") (system starting)
     (kind look)
     (ask "Bar held: is the brake pad clear of the flywheel and the stop contact open?")
-    (results clear drags) (labels "clear, contact open" "pad drags or contact stays shut")
-    (means "Brake is off when it should be."
+    (results clear weak drags)
+    (labels "clear, contact open, comes back hard" "pad thin or glazed, or comes back weakly"
+      "pad drags or contact stays shut")
+    (means "Brake is off when it should be and bites when let go."
+      "Pad worn, oily, or spring tired: the blade runs on."
       "Cable stretched or bracket bent: hard to pull, slow, maybe no spark as well.")
-    (anyway 0.008) (minutes 8) (tools "light" "screwdriver")
+    (anyway 0.02 0.008) (minutes 8) (tools "light" "screwdriver")
     (steps "Housing off. A helper squeezes the bar home."
       "Look for daylight between pad and flywheel, and at the little stop contact."
       "Let go: the pad must come back hard.")

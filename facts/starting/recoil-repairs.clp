@@ -70,4 +70,16 @@
     (cautions plug-lead-off blade-brake blade-edges spring-tension-governor)
     (reuse "Worn pad: renew, do not shim.")
     (basis common-practice))
+  (repair (id renew-flywheel-brake)
+    (name "renew the brake pad and set the cable") (minutes 35) (parts-cost 18)
+    (parts "brake pad or bracket with pad" "spring" "cable if stretched")
+    (tools "socket set" "brake cleaner" "stop watch")
+    (steps "Lead off, housing off. Pad and bracket off; find where any oil comes from first."
+      "Wipe the flywheel rim clean and dry; new pad, spring hooked as it was."
+      "Cable: bar held, pad just clear all round and stop contact open; bar loose, pad hard on."
+      "Housing on, outdoors: time the blade from full speed. Over 3.0 s it does not go back.")
+    (off blower-housing)
+    (cautions plug-lead-off blade-brake blade-edges gloves-solvent)
+    (reuse "A worn or oily pad is not shimmed, cleaned or turned round.")
+    (basis common-practice))
 )

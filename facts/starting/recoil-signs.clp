@@ -65,3 +65,15 @@
   (sign (fault flywheel-brake-dragging)
     (check starter-sound) (result slow) (chance 0.35) (basis estimate))
 )
+
+(deffacts signs-blade-stop "what lets the blade run on"
+  (sign (fault flywheel-brake-weak) (check blade-stop-time) (result too-long) (chance 0.93)
+    (basis estimate))
+  (sign (fault flywheel-brake-weak) (check flywheel-brake-look) (result weak) (chance 0.9)
+    (basis estimate))
+  (sign (fault flywheel-brake-weak) (check recent-work) (result starter-or-controls) (chance 0.12)
+    (basis estimate))
+  (sign (fault stop-switch-not-grounding) (check blade-stop-time) (result too-long) (chance 0.6)
+    (basis estimate))
+  (sign (fault top-speed-high) (check blade-stop-time) (result too-long) (chance 0.2)
+    (basis estimate)))

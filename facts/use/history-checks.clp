@@ -35,7 +35,7 @@
     (steps
       "Start it, let it warm with the choke coming off as usual, then open it up, then load it."
       "Write down the minute and what was just done when it dies.")
-    (cautions carbon-monoxide moving-parts hot-parts noise-hearing)
+    (cautions carbon-monoxide moving-parts hot-parts noise-hearing stand-clear-tool)
     (mistakes "Giving it two minutes when the owner says it takes twenty."
       "Trying it without the load on which it dies.")
     (also-called "when does it stop" "stalls when") (basis common-practice))
@@ -155,7 +155,7 @@
     (anyway 0.06)
     (steps "Let the owner do it, hands off, without hints."
       "Watch choke or primer, throttle, switch, tap, bar and how the rope is pulled.")
-    (cautions moving-parts crank-kickback)
+    (cautions moving-parts crank-kickback carbon-monoxide stand-clear-tool)
     (mistakes "Explaining while they do it; you then see your own drill.")
     (also-called "starting procedure" "how do you start it") (basis common-practice))
   (check (id how-shut-down-asked) (name "how it is shut down") (system use) (kind ask) (engine any)

@@ -536,3 +536,13 @@
   (assert (ask-first (check flywheel-key-look) (fault main-jet-blocked)))
   (assert (ask-first (check flywheel-key-look) (fault timing-gear-slipped)))
   (assert (ask-first (check flywheel-key-look) (fault coil-weak))))
+
+(defrule ask-drain-before-bowl-off
+  "[common-practice] There is a drain on the bowl: see what runs out of it before the bowl comes
+   off and dirt and water are lost in the rag."
+  (logical
+    (has (feature bowl-drain))
+    (not (finding (check bowl-drain-flow)))
+    (not (finding (check bowl-inside))))
+  =>
+  (assert (ask-first (check bowl-drain-flow) (fault bowl-water-or-sediment))))

@@ -267,3 +267,42 @@
   =>
   (assert (hand-over (to licensed-gas-fitter)))
   (assert (warn (caution gaseous-fuel))))
+
+(defrule hand-jet-through-skin
+  "[common-practice] A jet under the skin looks like a pinprick and is a surgical emergency: to a
+   hospital now, and say it was a pressure jet and of what."
+  (logical
+    (finding (check jet-injury-asked|hydraulic-injury-asked) (result yes) (sure ?s1&:(> ?s1 0.2))))
+  =>
+  (assert (hand-over (to doctor-now)))
+  (assert (warn (caution high-pressure-injection))))
+
+(defrule hand-joined-to-the-house
+  "[common-practice] Joined to the house wiring it kills on the line and burns when the mains come
+   back: a transfer switch is for a licensed electrician."
+  (logical
+    (finding (check house-wiring-asked) (result into-the-house) (sure ?s1&:(> ?s1 0.4))))
+  =>
+  (assert (hand-over (to licensed-electrician)))
+  (assert (warn (caution generator-back-feed))))
+
+(defrule hand-flywheel-broken
+  "[common-practice] Fan blades gone: out of balance, maybe cracked at the hub. Not welded, not
+   run. The maker's workshop judges it and says which one fits."
+  (logical
+    (finding (check flywheel-fan-look) (result blades-broken) (sure ?s1&:(> ?s1 0.6))))
+  =>
+  (assert (hand-over (to makers-workshop)))
+  (assert (warn (caution damaged-flywheel))))
+
+(defrule hand-blade-and-mount-damaged
+  "[common-practice] Blade bent and its seat loose after a blow: the shaft end took it too. An
+   engine machinist measures it before a new blade goes on."
+  (logical
+    (finding (check struck-something) (result yes) (sure ?s1&:(> ?s1 0.4)))
+    (finding (check blade-look) (result loose-or-bent) (sure ?s2&:(> ?s2 0.4)))
+    (finding (check blade-bolt-torque) (result loose) (sure ?s3&:(> ?s3 0.4)))
+    (not (finding (check crankshaft-run-out) (result true))))
+  =>
+  (assert (hand-over (to engine-machinist)))
+  (assert (warn (caution damaged-blade))))

@@ -5,12 +5,13 @@
 ; tests/rules/pointless.json. Check with: pullcord vet
 
 (defrule pointless-running-checks-no-fire
-  "[common-practice] It does not fire, so nothing can be tried that needs it running."
+  "[common-practice] It does not fire, so nothing can be tried that needs it running; fresh fuel
+   alone may still make it run."
   (logical
     (finding (check runs-at-all) (result no-fire) (sure ?s1&:(> ?s1 0.4)))
     (not (finding (check choke-effect) (result runs-only-choked|runs-better)))
     (not (finding (check prime-test) (result starts-and-stays)))
-    (check-engine (check ?c) (engine running)))
+    (check-engine (check ?c&~fresh-fuel-trial) (engine running)))
   =>
   (assert (pointless (check ?c))))
 

@@ -42,6 +42,8 @@
   (assert (unsafe (check when-it-dies)))
   (assert (unsafe (check prime-test)))
   (assert (unsafe (check clear-flood-start)))
+  (assert (unsafe (check dry-out-test)))
+  (assert (unsafe (check starter-sound)))
   (assert (unsafe (check spark-test)))
   (assert (unsafe (check spark-with-new-plug)))
   (assert (unsafe (check spark-with-kill-lead-off))))

@@ -109,7 +109,11 @@
     (finding (check blade-look) (result loose-or-bent)))
   =>
   (assert (unsafe (check runs-at-all)))
-  (assert (unsafe (check when-it-dies))))
+  (assert (unsafe (check when-it-dies)))
+  (assert (unsafe (check prime-test)))
+  (assert (unsafe (check clear-flood-start)))
+  (assert (unsafe (check dry-out-test)))
+  (assert (unsafe (check spark-with-new-plug))))
 
 (defrule unsafe-run-bent-crank
   "[common-practice] On a bent crankshaft the blade and flywheel swing out and may break loose.

@@ -429,3 +429,38 @@
     (finding (check hydraulic-oil-level) (result low) (sure ?s1&:(> ?s1 0.4))))
   =>
   (assert (warn (caution hydraulic-injection))))
+
+(defrule warn-no-starting-fluid-two-stroke
+  "[common-practice] No starting fluid in a two-stroke, however it was asked for: it carries no oil
+   and washes bore and bearings dry. A few drops of its own mix tell the same."
+  (logical
+    (has (feature two-stroke))
+    (complained (complaint no-start-cold|hard-start-cold|no-start-hot|after-storage)))
+  =>
+  (assert (warn (caution starting-fluid))))
+
+(defrule warn-no-starting-fluid-heated
+  "[common-practice] No starting fluid where a heat element or hot intake can light it: it goes off
+   in the throat, and in your face."
+  (logical
+    (has (feature auto-choke-heat))
+    (complained (complaint no-start-cold|hard-start-cold|no-start-hot|after-storage)))
+  =>
+  (assert (warn (caution starting-fluid))))
+
+(defrule warn-gas-fuelled
+  "[common-practice] It runs on gas: bottle shut before anything is looked at, and nothing on the
+   gas side is undone here."
+  (logical
+    (has (feature gas-fuel)))
+  =>
+  (assert (warn (caution gaseous-fuel))))
+
+(defrule warn-blade-runs-on
+  "[published cfr-16-1205 section 1205.5] The blade takes more than three seconds to stop: the
+   mower is not used and does not go back until it does."
+  (logical
+    (finding (check blade-stop-time) (result too-long) (sure ?s1&:(> ?s1 0.4))))
+  =>
+  (assert (warn (caution blade-brake)))
+  (assert (warn (caution plug-lead-off))))

@@ -284,3 +284,24 @@
     (finding (check choke-effect) (result no-help) (sure ?s2&:(> ?s2 0.4))))
   =>
   (assert (weakens (check choke-effect) (by 1))))
+
+(defrule weak-oily-foam
+  "[common-practice] Foam is oiled on purpose: oil on it says little unless it drips."
+  (logical
+    (has (feature foam-filter))
+    (not (has (feature paper-filter)))
+    (finding (check air-filter-look) (result oil-or-fuel-soaked) (sure ?s1&:(> ?s1 0.4)))
+    (not (finding (check tipped-over) (result yes)))
+    (not (finding (check oil-level) (result high))))
+  =>
+  (assert (weakens (check air-filter-look) (by 0.3))))
+
+(defrule weak-clean-paper-after-wet
+  "[common-practice] Paper that was washed or got wet swells shut and dries looking clean: hold it
+   to a lamp, or try ten seconds without it."
+  (logical
+    (has (feature paper-filter))
+    (finding (check damp-or-washed) (result yes) (sure ?s1&:(> ?s1 0.4)))
+    (finding (check air-filter-look) (result clean) (sure ?s2&:(> ?s2 0.4))))
+  =>
+  (assert (weakens (check air-filter-look) (by 0.4))))
