@@ -37,7 +37,8 @@ static size_t choose_findings(const struct net *net, struct net_finding *out)
     size_t best = net->finding_count;
 
     for (size_t i = 0; i < net->finding_count; i++)
-      if (!taken[i] && (best == net->finding_count || net->findings[i].link_count > net->findings[best].link_count))
+      if (!taken[i] && (best == net->finding_count ||
+                        net->findings[i].link_count > net->findings[best].link_count))
         best = i;
     if (best == net->finding_count) break;
     taken[best] = true;

@@ -119,8 +119,30 @@ static bool tip(struct variant *v, const struct net *net, const struct estimate 
   return true;
 }
 
-static void try_one(struct variant *v, const struct net *net, struct estimate e, const int *pair, bool by_blame,
-                    double scale, double lead_now, struct sensitivity *best)
+/* Opens the variant with the net as it is: how far the first is ahead, and the scale. */
+static bool lead_as_is(struct variant *v, const struct net *net, int first, int second, bool by_blame,
+                       double *scale, double *lead_now)
+{
+  open_variant(v, net);
+  set_value(v, net, &(struct estimate){ESTIMATE_PRIOR, first, 0, 0}, net->prior[first]);
+  return net_solve(&v->net, v->belief, v->blame, scale) &&
+         lead(v, first, second, by_blame, *scale, lead_now);
+}
+
+bool net_tipped(const struct net *net, const struct estimate *what, int first, int second, bool by_blame,
+                struct sensitivity *out)
+{
+  struct variant v;
+  double scale, lead_now;
+  bool good = lead_as_is(&v, net, first, second, by_blame, &scale, &lead_now) &&
+              tip(&v, net, what, first, second, by_blame, scale, lead_now, out);
+
+  close_variant(&v);
+  return good;
+}
+
+static void try_one(struct variant *v, const struct net *net, struct estimate e, const int *pair,
+                    bool by_blame, double scale, double lead_now, struct sensitivity *best)
 {
   struct sensitivity s;
 
@@ -134,10 +156,8 @@ bool net_sensitivity(const struct net *net, int first, int second, bool by_blame
   double scale, lead_now;
   bool good;
 
-  open_variant(&v, net);
-  set_value(&v, net, &(struct estimate){ESTIMATE_PRIOR, first, 0, 0}, net->prior[first]);
   out->factor = HUGE_VAL;
-  good = net_solve(&v.net, v.belief, v.blame, &scale) && lead(&v, first, second, by_blame, scale, &lead_now);
+  good = lead_as_is(&v, net, first, second, by_blame, &scale, &lead_now);
   for (int s = 0; good && s < 2; s++)
     try_one(&v, net, (struct estimate){ESTIMATE_PRIOR, pair[s], 0, 0}, pair, by_blame, scale, lead_now, out);
   for (size_t i = 0; good && i < net->finding_count; i++) {
@@ -147,10 +167,12 @@ bool net_sensitivity(const struct net *net, int first, int second, bool by_blame
     for (int g = 1; g < f->grades; g++) {
       if (f->seen[g] <= 0) continue;
       if (f->leak[g] > 0)
-        try_one(&v, net, (struct estimate){ESTIMATE_LEAK, -1, (int)i, g}, pair, by_blame, scale, lead_now, out);
+        try_one(&v, net, (struct estimate){ESTIMATE_LEAK, -1, (int)i, g}, pair, by_blame, scale, lead_now,
+                out);
       for (int s = 0; s < 2; s++)
         if (link_to(f, pair[s]) && link_to(f, pair[s])->chance[g] > 0)
-          try_one(&v, net, (struct estimate){ESTIMATE_LINK, pair[s], (int)i, g}, pair, by_blame, scale, lead_now, out);
+          try_one(&v, net, (struct estimate){ESTIMATE_LINK, pair[s], (int)i, g}, pair, by_blame, scale,
+                  lead_now, out);
     }
   }
   close_variant(&v);

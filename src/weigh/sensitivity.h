@@ -21,6 +21,11 @@ struct sensitivity {
   double factor; /* odds of the one over odds of the other, above 1 */
 };
 
+/* Where this one estimate would have to be for `second` to draw level with `first`; by blame
+ * when by_blame, else by belief. False when no value of it does that. */
+bool net_tipped(const struct net *net, const struct estimate *what, int first, int second, bool by_blame,
+                struct sensitivity *out);
+
 /* The estimate that would have to be wrong by the least factor (of odds) for `second` to
  * overtake `first`; by blame when by_blame, else by belief. Looks at the priors of both, and
  * at their links to, and the leaks of, all findings that are not plainly sound. False when

@@ -42,7 +42,8 @@ static void make_scale(struct scale *s)
       sums[0] = -1;
       for (size_t l = 0; l < net->findings[i].link_count; l++)
         if (net->findings[i].links[l].fault == s->candidates[c])
-          for (int g = 0; g < net->findings[i].grades; g++) sums[g] = sum += net->findings[i].links[l].chance[g];
+          for (int g = 0; g < net->findings[i].grades; g++)
+            sums[g] = sum += net->findings[i].links[l].chance[g];
     }
 }
 

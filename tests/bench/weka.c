@@ -56,7 +56,7 @@ static size_t write_networks(const struct bench_real *r, const char *folder, dou
     FILE *f;
 
     if (part_assess(r->k, paths[i], &a)) continue;
-    part_make(&p, &a, KEPT);
+    part_make(&p, &a, KEPT, KEPT);
     snprintf(file, sizeof file, "%s/net-%zu.xml", folder, n);
     f = fopen(file, "w");
     ours[n] = our_time(&p.net);

@@ -15,7 +15,12 @@ enum { FAULTS = 40, MOST_LINKS = 6 };
 
 /* A sparse net with `positives` plain unsound findings, most of them brought by two true
  * faults, as on a real machine. */
-struct big { struct net net; double prior[FAULTS]; struct net_finding f[24]; struct net_link links[24][FAULTS]; };
+struct big {
+  struct net net;
+  double prior[FAULTS];
+  struct net_finding f[24];
+  struct net_link links[24][FAULTS];
+};
 
 static void make_big(struct big *b, int positives, uint64_t *dice)
 {
@@ -24,7 +29,8 @@ static void make_big(struct big *b, int positives, uint64_t *dice)
   for (int i = 0; i < positives; i++) {
     double leak = 0.01 + 0.05 * random_share(dice);
 
-    b->f[i] = (struct net_finding){.grades = 2, .leak = {1 - leak, leak}, .seen = {0, 1}, .links = b->links[i]};
+    b->f[i] =
+        (struct net_finding){.grades = 2, .leak = {1 - leak, leak}, .seen = {0, 1}, .links = b->links[i]};
     for (int d = 0; d < FAULTS; d++) {
       double q = d < 2 ? 0.3 + 0.6 * random_share(dice) : 0.1 + 0.8 * random_share(dice);
 
@@ -96,7 +102,8 @@ static void beyond_reach(void **state)
 
 int main(void)
 {
-  const struct CMUnitTest tests[] = {cmocka_unit_test(limits_hold_the_truth), cmocka_unit_test(small_nets_are_exact),
+  const struct CMUnitTest tests[] = {cmocka_unit_test(limits_hold_the_truth),
+                                     cmocka_unit_test(small_nets_are_exact),
                                      cmocka_unit_test(beyond_reach)};
 
   return cmocka_run_group_tests(tests, NULL, NULL);

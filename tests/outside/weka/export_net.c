@@ -40,7 +40,7 @@ static int export_case(const struct knowledge *k, const char *folder, const char
   bool good;
 
   if (part_assess(k, path, &a)) return 1;
-  part_make(&p, &a, KEPT);
+  part_make(&p, &a, KEPT, KEPT);
   snprintf(file, sizeof file, "%s/case-%d.xml", folder, number);
   f = fopen(file, "w");
   good = f && net_solve(&p.net, belief, NULL, NULL) &&

@@ -31,7 +31,62 @@ static void keep_finding(struct part *p, const struct net_finding *from, const i
   }
 }
 
-void part_make(struct part *p, struct assessment *a, size_t most)
+/* Does what was seen make its causes depend on each other? */
+static bool couples(const struct net_finding *f)
+{
+  for (int g = 1; g < f->grades; g++)
+    if (f->seen[g] > 0) return f->soft_sound <= 0 && !says_nothing(f);
+  return false;
+}
+
+/* Would a finding that couples have more than `widest` of the kept faults, with one more? */
+static bool too_wide(const struct net *all, const int *number, int more, size_t widest)
+{
+  for (size_t i = 0; i < all->finding_count; i++) {
+    size_t count = 0;
+    bool touched = false;
+
+    if (!couples(&all->findings[i])) continue;
+    for (size_t j = 0; j < all->findings[i].link_count; j++) {
+      count += number[all->findings[i].links[j].fault] >= 0;
+      touched = touched || all->findings[i].links[j].fault == more;
+    }
+    if (touched && count + 1 > widest) return true;
+  }
+  return false;
+}
+
+/* The most believed fault that is not numbered or passed over (-2) yet, or -1. */
+static int next_believed(const struct assessment *a, const int *number)
+{
+  int best = -1;
+
+  for (int i = 0; i < (int)a->net.count; i++)
+    if (number[i] == -1 && (best < 0 || a->belief[i] > a->belief[best])) best = i;
+  return best;
+}
+
+static void keep_faults(struct part *p, struct assessment *a, const struct net *all, int *number, size_t most,
+                        size_t widest)
+{
+  int f;
+
+  while (p->net.fault_count < most && (f = next_believed(a, number)) >= 0) {
+    size_t n = p->net.fault_count;
+
+    if (too_wide(all, number, f, widest)) {
+      number[f] = -2;
+      continue;
+    }
+    number[f] = (int)n;
+    p->prior[n] = all->prior[f];
+    p->bias[n] = all->bias[f];
+    p->names[n] = a->net.fault_of[f] < 0 ? "not-listed" : a->net.k->faults[a->net.fault_of[f]].id;
+    p->net.fault_count++;
+  }
+}
+
+void part_make(struct part *p, struct assessment *a, size_t most, size_t widest)
 {
   struct net all = casenet_view(&a->net, a->net.evidence_count);
   struct net_finding *findings;
@@ -39,17 +94,7 @@ void part_make(struct part *p, struct assessment *a, size_t most)
 
   *p = (struct part){.net = {.prior = p->prior, .bias = p->bias}};
   for (size_t i = 0; i < a->net.count; i++) number[i] = -1;
-  for (size_t n = 0; n < most && n < a->net.count; n++) {
-    size_t best = a->net.count;
-
-    for (size_t i = 0; i < a->net.count; i++)
-      if (number[i] < 0 && (best == a->net.count || a->belief[i] > a->belief[best])) best = i;
-    number[best] = (int)n;
-    p->prior[n] = all.prior[best];
-    p->bias[n] = all.bias[best];
-    p->names[n] = a->net.fault_of[best] < 0 ? "not-listed" : a->net.k->faults[a->net.fault_of[best]].id;
-    p->net.fault_count++;
-  }
+  keep_faults(p, a, &all, number, most, widest);
   findings = arena_array(&p->arena, all.finding_count + 1, sizeof *findings);
   for (size_t i = 0; i < all.finding_count; i++) {
     keep_finding(p, &all.findings[i], number, &findings[p->net.finding_count]);
