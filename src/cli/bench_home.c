@@ -19,6 +19,7 @@ enum { ENDINGS = 4, MOST_MINUTES = 6000 };
 static void do_fixed(struct bench *b, const char *rest)
 {
   int fault = bench_find_fault(b, rest), passed;
+  struct buf out = {0};
   size_t dropped;
 
   if (fault == -1)
@@ -27,7 +28,8 @@ static void do_fixed(struct bench *b, const char *rest)
   job_say_fault(&b->news, "repair", b->k, fault);
   bench_keep(b);
   b->pending = b->feature = b->proved = -1;
-  bench_say("Proof run: %s", b->k->faults[fault].proof);
+  answer_proof(&out, b->k, &b->c, fault, terminal_width());
+  bench_print(&out);
   passed = bench_yes_or_end("Did it pass, with the complaint gone?", false);
   if (passed < 0) {
     bench_say("Not proved yet: type fixed %s again when it has run.", b->k->faults[fault].id);

@@ -78,10 +78,10 @@ static void describe(const struct bench *b, const struct job *j, struct buf *out
 {
   const struct bench_case *c = &j->bench_case;
 
-  buf_addf(out, "%s%s%s, %zu results",
+  buf_addf(out, "%s%s%s, %zu %s",
            c->machine_class >= 0 ? b->k->classes[c->machine_class].name : "a machine",
            c->complaint_count ? ", " : "", c->complaint_count ? b->k->complaints[c->complaints[0]].name : "",
-           c->result_count);
+           c->result_count, c->result_count == 1 ? "result" : "results");
   if (*j->owner) buf_addf(out, " (%s)", j->owner);
 }
 

@@ -10,7 +10,7 @@
 #include "shop/words.h"
 
 static const double clear_enough = 0.45, name_clear = 0.95;
-enum { MOST_MINUTES = 6000 };
+enum { MOST_MINUTES = 6000, WIDTH = 78 };
 
 /* One call: the job as it is, the case as it will be, and what goes into the store. */
 struct adding { struct desk *d; struct job job; struct bench_case c; struct job_news news; };
@@ -90,11 +90,14 @@ static int add_on(struct adding *a, const char *rest, struct err *e) { return ad
 
 static int add_repair(struct adding *a, const char *rest, struct err *e)
 {
+  struct buf out = {0};
   int at, status = find_id(a->d, ENTRY_FAULT, "cause", rest, &at, e);
 
   if (status) return status;
   job_say_fault(&a->news, "repair", &a->d->k, at);
-  printf("Proof run: %s\n", a->d->k.faults[at].proof);
+  answer_repair(&out, &a->d->k, &a->c, at, WIDTH);
+  fputs(buf_text(&out), stdout);
+  buf_free(&out);
   return 0;
 }
 

@@ -25,6 +25,8 @@ void answer_notes(struct buf *out, const struct knowledge *k, const struct asses
 void answer_check(struct buf *out, const struct knowledge *k, const struct bench_case *bench,
                   const struct next_step *s, int width); /* cautions, then how to do it */
 void answer_repair(struct buf *out, const struct knowledge *k, const struct bench_case *c, int fault, int width);
+/* How the repair of a fault is proved, and under what conditions of the complaints. */
+void answer_proof(struct buf *out, const struct knowledge *k, const struct bench_case *c, int fault, int width);
 void answer_refit(struct buf *out, const struct knowledge *k, const struct bench_case *c, int width);
 void answer_result(struct buf *out, const struct knowledge *k, const struct case_result *r); /* in short */
 

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "base/text.h"
+#include "model/service.h"
 #include "report/answer.h"
 #include "report/answer_plan.h"
 #include "report/parts.h"
@@ -143,6 +144,55 @@ void answer_check(struct buf *out, const struct knowledge *k, const struct bench
   if (s->ask_first >= 0) bullet(out, k->rules[s->ask_first].reason, width, "  first, because: ", "     ");
 }
 
+/* What goes back on after the repair: all that is off by then, innermost first. */
+static void back_on(struct buf *out, const struct knowledge *k, const struct bench_case *c, const struct refs *off,
+                    int width)
+{
+  int *order = mem_array(k->cover_count + 1, sizeof *order);
+  size_t count = part_covers(k, c, off, order);
+  struct bench_case by_then = *c;
+  struct buf b = {0};
+
+  by_then.off = mem_array(k->cover_count + 1, sizeof *by_then.off);
+  memcpy(by_then.off, c->off, k->cover_count * sizeof *by_then.off);
+  for (size_t i = 0; i < count; i++) by_then.off[order[i]] = true;
+  count = part_to_refit(k, &by_then, order);
+  for (size_t i = 0; i < count; i++) buf_addf(&b, "%s%s", i ? ", then " : "", k->covers[order[i]].name);
+  if (count) bullet(out, buf_text(&b), width, "  back:  ", "         ");
+  buf_free(&b);
+  free(by_then.off);
+  free(order);
+}
+
+void answer_proof(struct buf *out, const struct knowledge *k, const struct bench_case *c, int fault, int width)
+{
+  struct buf b = {0};
+
+  bullet(out, k->faults[fault].proof, width, "  proof: ", "         ");
+  for (size_t i = 0; i < c->complaint_count; i++)
+    buf_addf(&b, "%s%s", i ? "; " : "Run it as the owner told it, and this stays away: ",
+             k->complaints[c->complaints[i]].name);
+  if (b.len) {
+    buf_add(&b, ".");
+    bullet(out, buf_text(&b), width, "         ", "         ");
+  }
+  buf_free(&b);
+}
+
+/* The service check in one line. */
+static void service(struct buf *out, const struct knowledge *k, const struct bench_case *c, int width)
+{
+  const struct service_item *x;
+  struct buf b = {0};
+
+  buf_add(&b, "service check: ");
+  for (size_t i = 0; (x = service_item(k, c, i)); i++) buf_addf(&b, "%s%s", i ? ", " : "", x->name);
+  for (size_t i = 0; i < b.len; i++)
+    if (b.text[i] >= 'A' && b.text[i] <= 'Z') b.text[i] = (char)(b.text[i] - 'A' + 'a');
+  bullet(out, buf_text(&b), width, "  last:  ", "         ");
+  buf_free(&b);
+}
+
 void answer_repair(struct buf *out, const struct knowledge *k, const struct bench_case *c, int fault, int width)
 {
   const struct fault *f = &k->faults[fault];
@@ -156,7 +206,9 @@ void answer_repair(struct buf *out, const struct knowledge *k, const struct benc
   list(out, "  tools: ", &r->tools, width);
   steps(out, &r->steps, width);
   if (*r->reuse) bullet(out, r->reuse, width, "  reuse: ", "         ");
-  bullet(out, f->proof, width, "  proof: ", "         ");
+  back_on(out, k, c, &r->off, width);
+  answer_proof(out, k, c, fault, width);
+  service(out, k, c, width);
 }
 
 void answer_refit(struct buf *out, const struct knowledge *k, const struct bench_case *c, int width)

@@ -81,7 +81,7 @@ exec 3>&-
 wait "$pid" 2>/dev/null
 bench "yes" "path" "quit"
 says "3 jobs are open"
-says "snow thrower, will not start, 1 results"
+says "snow thrower, will not start, 1 result"
 says "spark across a fixed gap: no"
 
 # two-stroke: nothing of a four-stroke is ever offered

@@ -37,7 +37,10 @@ ends_with 65 "$PULLCORD" job close "$name" repaired
 says "still off"
 ends_with 64 "$PULLCORD" job close "$name" mended
 ends_with 0 "$PULLCORD" job add "$name" repair main-jet-blocked
-says "Proof run"
+says "proof: "
+says "Run it as the owner told it, and this stays away: starts,"
+says "back:  "
+says "service check: oil, plug, filter, fuel, leaks, stop switch, speed"
 ends_with 0 "$PULLCORD" job add "$name" proof main-jet-blocked passed
 ends_with 65 "$PULLCORD" job close "$name" repaired --covers-off
 says "service check open: oil, plug, filter, fuel, leaks, stop-switch, speed."

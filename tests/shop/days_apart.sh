@@ -20,7 +20,7 @@ tiller=$(named "the blue one")
 saw=$(named chainsaw)
 out=$(printf '%s\n' "compression 88 psi" "main-jet-look blocked" "minutes 15" quit | "$PULLCORD" bench "$tiller" --by Kim 2>&1)
 says "Job $tiller: tiller"
-says "1 results (the blue one)"
+says "1 result (the blue one)"
 says "Noted: 15 minutes"
 out=$(printf '%s\n' quit | "$PULLCORD" --job "$tiller" 2>&1)
 says "3 results"
