@@ -1,5 +1,7 @@
 /* bench.c - prints how long the parts of Pullcord take on this machine.
- * Usage: bench [--json] [--quick] --source TOP-OF-SOURCES --program PULLCORD */
+ * Usage: bench [--json] [--quick] --source TOP-OF-SOURCES --program PULLCORD
+ *        bench --weighing [--json] [--quick] --source TOP-OF-SOURCES
+ * The second way: only beliefs in random networks, and the comparison with Weka. */
 #include <locale.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -132,13 +134,14 @@ void bench_print(bool json)
 
 static int usage(void)
 {
-  fprintf(stderr, "usage: bench [--json] [--quick] --source TOP-OF-SOURCES --program PULLCORD\n");
+  fprintf(stderr, "usage: bench [--json] [--quick] --source TOP-OF-SOURCES --program PULLCORD\n"
+                  "       bench --weighing [--json] [--quick] --source TOP-OF-SOURCES\n");
   return 2;
 }
 
 int main(int argc, char **argv)
 {
-  bool json = false, quick = false;
+  bool json = false, quick = false, weighing = false;
   struct bench_real r = {0};
   struct knowledge k;
   struct err e;
@@ -147,24 +150,27 @@ int main(int argc, char **argv)
   for (int i = 1; i < argc; i++) {
     if (strcmp(argv[i], "--json") == 0) json = true;
     else if (strcmp(argv[i], "--quick") == 0) quick = true;
+    else if (strcmp(argv[i], "--weighing") == 0) weighing = true;
     else if (strcmp(argv[i], "--source") == 0 && i + 1 < argc) r.source = argv[++i];
     else if (strcmp(argv[i], "--program") == 0 && i + 1 < argc) r.program = argv[++i];
     else return usage();
   }
-  if (!r.source || !r.program) return usage();
+  if (!r.source || (!r.program && !weighing)) return usage();
   setenv("PULLCORD_KNOWLEDGE", r.source, 1);
   setenv("XDG_DATA_HOME", "/nonexistent", 1); /* the shipped knowledge alone */
-  bench_load();
+  if (!weighing) bench_load();
   if (load_knowledge(&k, &e)) {
     fprintf(stderr, "%s\n", e.text);
     return 1;
   }
   r.k = &k;
   java = file_join(r.source, "tests/outside/weka");
-  bench_conversation(&r);
-  bench_program(&r);
-  bench_weka(&r, java);
+  if (!weighing) {
+    bench_conversation(&r);
+    bench_program(&r);
+  }
   bench_networks(quick);
+  bench_weka(&r, java);
   bench_print(json);
   free(java);
   knowledge_free(&k);

@@ -1,47 +1,19 @@
 /* bench_plan.c - how near the planner's policies come to the least possible cost, and how long
- * a decision takes on the real knowledge. Not a test: it prints figures.
- * Usage: bench_plan [--instances N] [--rounds N] [--show] FOLDER-OR-FILE...
- * Folders are searched for case files; about 50 of them are taken, evenly. Seeds are the
- * numbers 1 to N, the same every time. */
-#include <dirent.h>
+ * a decision takes on the real knowledge. Not a test: it prints figures, and goals beside them.
+ * Usage: bench_plan [--instances N] [--trees N] [--cases N] [--rounds N] [--show] FOLDER-OR-FILE...
+ * Folders are searched for case files; about N of them are taken, evenly. Seeds are the numbers
+ * 1 to N, the same every time. */
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <sys/stat.h>
-#include <time.h>
 
-#include "assess/assess.h"
-#include "base/file.h"
+#include "brute_plan.h"
+#include "decisions.h"
 #include "knowledge/load.h"
-#include "plan/advise.h"
 #include "plan/policy.h"
 #include "random_plan.h"
-#include "shop/casefile.h"
 
-enum { CASES = 50, POLICIES = 7 };
-
-/* Processor time: other work on the machine does not count. */
-static double now_ms(void)
-{
-  struct timespec t;
-
-  clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &t);
-  return (double)t.tv_sec * 1e3 + (double)t.tv_nsec * 1e-6;
-}
-
-static int by_size(const void *a, const void *b)
-{
-  const double *x = a, *y = b;
-
-  return (*x > *y) - (*x < *y);
-}
-
-static double at_share(double *sorted, size_t count, double share)
-{
-  size_t i = (size_t)(share * (double)count);
-
-  return count == 0 ? 0 : sorted[i < count ? i : count - 1];
-}
+enum { POLICIES = 7 };
 
 /* ---- excess over the least possible cost ------------------------------------------------ */
 
@@ -101,159 +73,35 @@ static void print_excess(enum plan_setting setting, size_t instances)
              at_share(excess[i], instances, 0.95), excess[i][instances - 1], excess[i][0]);
     free(excess[i]);
   }
+  printf("  %-36s %9g %9g %9g\n", "goal for the rollout, at most", 0.5, 2.0, 7.0);
 }
 
-/* ---- decisions on the real knowledge ---------------------------------------------------- */
-
-static const char *step_name(const struct knowledge *k, struct advice_step s)
+/* Under a tree of covers, with perfect independent repairs and no questions, the plain policy
+ * has to be the best there is: held to trying every set of repairs. */
+static void print_trees(size_t trees)
 {
-  if (s.kind == ADVICE_CHECK) return k->checks[s.at].id;
-  if (s.kind == ADVICE_REPAIR) return k->repairs[s.at].id;
-  if (s.kind == ADVICE_PROVE) return "(prove it)";
-  return s.kind == ADVICE_GIVE_UP ? "(give up)" : "(look further)";
-}
+  size_t optimal = 0, folded = 0;
 
-static const char *fault_name(const struct knowledge *k, int fault)
-{
-  return fault >= 0 ? k->faults[fault].id : fault == -1 ? "(not listed)" : "(nothing broken)";
-}
+  for (uint64_t seed = 1; seed <= trees; seed++) {
+    struct plan_problem p;
+    struct plan_state s;
+    double least;
 
-static void show_option(const struct knowledge *k, size_t number, const struct advice_option *o)
-{
-  printf("  %zu %-34s %6.1f min  cost %6.1f without %6.1f break-even %6.1f%s%s\n", number,
-         step_name(k, o->step), o->minutes, o->cost, o->without, o->break_even,
-         o->ask_first >= 0 ? " FIRST" : "", o->held_by >= 0 ? " HELD" : "");
-  for (size_t i = 0; i < o->also_count; i++) printf("      together with %s\n", k->repairs[o->also[i]].id);
-  for (size_t i = 0; number == 1 && i < o->result_count; i++) {
-    const struct advice_result *r = &o->results[i];
-
-    printf("      %-20s %.2f -> %s %.2f, cost %.1f, next %s\n",
-           k->checks[o->step.at].results.items[r->result], r->chance, fault_name(k, r->fault), r->belief,
-           r->cost, step_name(k, r->next));
+    random_tree(&p, seed);
+    plan_start(&p, &s);
+    least = brute_covers(&p);
+    optimal += plan_base(&p, &s, NULL) <= least * (1 + 1e-12);
+    folded += plan_folded(&p, &s, NULL) <= least * (1 + 1e-12);
+    plan_free(&p);
   }
-}
-
-static void show(const struct knowledge *k, const char *path, const struct assessment *a,
-                 const struct advice *v)
-{
-  printf("\n%s\n  %s: cost %.1f, without checks %.1f, give up %.0f%s, %ld plans\n", path,
-         advice_method_name(v->method), v->cost, v->no_checks, v->give_up_cost,
-         v->stop_checking ? ", stop checking" : "", v->steps);
-  for (size_t i = 0; i < 3 && i < a->ranking_count; i++)
-    printf("  %s %.3f blame %.3f\n", fault_name(k, a->ranking[i].fault), a->ranking[i].belief,
-           a->ranking[i].blame);
-  for (size_t i = 0; i < v->count && i < 7; i++) show_option(k, i + 1, &v->options[i]);
-  for (size_t i = 0; i < v->plan_count; i++) {
-    const struct advice_planned *p = &v->plan[i];
-
-    printf("  then %-30s %.1f min, chance %.2f%s%s\n", step_name(k, p->step), p->minutes, p->chance,
-           p->result >= 0 ? " -> " : "",
-           p->result >= 0 ? k->checks[p->step.at].results.items[p->result] : "");
-  }
-  for (size_t i = 0; i < v->beside_count; i++)
-    printf("  beside %-28s %.1f min (alone %.1f), saves %.1f\n", k->checks[v->beside[i].check].id,
-           v->beside[i].minutes, v->beside[i].alone, v->beside[i].saving);
-}
-
-struct timing { double *ms; size_t count, method[3]; };
-
-/* Times the decision on one case; false when the file is no case. */
-static bool time_case(const struct knowledge *k, const char *path, int rounds, bool showing, struct timing *t)
-{
-  struct assessor *assessor = NULL;
-  struct json *j = NULL;
-  struct bench_case c;
-  struct assessment a;
-  struct advice v;
-  struct err e = {0};
-  char *text = NULL;
-  size_t len;
-  bool good = file_read(path, JSON_MAX_BYTES, &text, &len, &e) == 0 &&
-              json_read(path, text, len, &j, &e) == 0 && json_member(j, "case") &&
-              casefile_read(k, path, json_member(j, "case"), &c, &e) == 0;
-
-  if (good) {
-    good = assessor_open(k, &assessor, &e) == 0 && assess_case(assessor, &c, &a, &e) == 0;
-    for (int r = 0; good && r < rounds; r++) {
-      double start = now_ms();
-
-      plan_advise(&a.net, &c, &a.drawn, a.belief, NULL, &v);
-      t->ms[t->count++] = now_ms() - start;
-      if (r == 0) t->method[v.method]++;
-      if (r == 0 && showing) show(k, path, &a, &v);
-      advice_free(&v);
-    }
-    if (good) assessment_free(&a);
-    assessor_close(assessor);
-    case_free(&c);
-  }
-  json_free(j);
-  free(text);
-  return good;
-}
-
-struct paths { char **items; size_t count, room; };
-
-/* Case files under a folder, or the file itself. */
-static void list_cases(const char *path, struct paths *out)
-{
-  size_t length = strlen(path);
-  struct dirent *entry;
-  struct stat st;
-  DIR *folder;
-
-  if (stat(path, &st) == 0 && !S_ISDIR(st.st_mode)) {
-    void *items = out->items;
-
-    if (length < 5 || strcmp(path + length - 5, ".json") != 0) return;
-    mem_grow(&items, &out->room, out->count + 1, sizeof *out->items);
-    out->items = items;
-    out->items[out->count++] = strdup(path);
-    return;
-  }
-  folder = opendir(path);
-  while (folder && (entry = readdir(folder))) {
-    char *inside;
-
-    if (entry->d_name[0] == '.') continue;
-    inside = file_join(path, entry->d_name);
-    list_cases(inside, out);
-    free(inside);
-  }
-  if (folder) closedir(folder);
-}
-
-static int by_name(const void *a, const void *b)
-{
-  return strcmp(*(char *const *)a, *(char *const *)b);
-}
-
-static void time_decisions(const struct knowledge *k, char **arg, int count, int rounds, bool showing)
-{
-  struct paths found = {0};
-  struct timing t = {0};
-  size_t step, cases = 0;
-
-  for (int i = 0; i < count; i++) list_cases(arg[i], &found);
-  if (found.count > 1) qsort(found.items, found.count, sizeof *found.items, by_name);
-  step = found.count > CASES ? found.count / CASES : 1;
-  t.ms = mem_array(found.count * (size_t)rounds, sizeof *t.ms);
-  for (size_t i = 0; i < found.count; i += step) cases += time_case(k, found.items[i], rounds, showing, &t);
-  qsort(t.ms, t.count, sizeof *t.ms, by_size);
-  printf("\ndecisions on %zu real cases, %zu faults, %zu checks, %d rounds\n", cases, k->fault_count,
-         k->check_count, rounds);
-  printf("  processor time: median %.1f ms, p95 %.1f, p99 %.1f, max %.1f\n", at_share(t.ms, t.count, 0.5),
-         at_share(t.ms, t.count, 0.95), at_share(t.ms, t.count, 0.99), at_share(t.ms, t.count, 1));
-  printf("  exact %zu, rollout %zu, look-ahead %zu\n", t.method[ADVICE_EXACT], t.method[ADVICE_ROLLOUT],
-         t.method[ADVICE_LOOK_AHEAD]);
-  for (size_t i = 0; i < found.count; i++) free(found.items[i]);
-  free(found.items);
-  free(t.ms);
+  printf("\ntree of covers, perfect repairs, no questions: seeds 1-%zu\n", trees);
+  printf("  %-36s %zu of %zu   goal all\n", "least cost reached", optimal, trees);
+  printf("  %-36s %zu of %zu\n", "by chance over cost, covers folded in", folded, trees);
 }
 
 int main(int argc, char **argv)
 {
-  size_t instances = 1000;
+  size_t instances = 1000, trees = 10000, cases = 50;
   int rounds = 20, i = 1;
   bool showing = false;
   struct knowledge k;
@@ -262,14 +110,17 @@ int main(int argc, char **argv)
   for (; i < argc && strncmp(argv[i], "--", 2) == 0; i++)
     if (strcmp(argv[i], "--show") == 0) showing = true;
     else if (strcmp(argv[i], "--instances") == 0 && i + 1 < argc) instances = strtoul(argv[++i], NULL, 10);
+    else if (strcmp(argv[i], "--trees") == 0 && i + 1 < argc) trees = strtoul(argv[++i], NULL, 10);
+    else if (strcmp(argv[i], "--cases") == 0 && i + 1 < argc) cases = strtoul(argv[++i], NULL, 10);
     else if (strcmp(argv[i], "--rounds") == 0 && i + 1 < argc) rounds = atoi(argv[++i]);
   for (int s = 0; s < SETTING_COUNT && instances > 0; s++) print_excess((enum plan_setting)s, instances);
+  if (trees > 0) print_trees(trees);
   if (i == argc) return 0;
   if (load_knowledge(&k, &e)) {
     fprintf(stderr, "%s\n", e.text);
     return 1;
   }
-  time_decisions(&k, argv + i, argc - i, rounds > 0 ? rounds : 1, showing);
+  time_decisions(&k, argv + i, argc - i, cases > 0 ? cases : 1, rounds > 0 ? rounds : 1, showing);
   knowledge_free(&k);
   return 0;
 }

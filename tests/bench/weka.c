@@ -115,8 +115,8 @@ void bench_weka(const struct bench_real *r, const char *java)
       bench_add(group, "ours, 12 faults of a real case", "ms", ours, n, 0, "each the median of 201");
       bench_add(group, "Weka, junction tree in its own process", "ms", theirs, n, 0,
                 "each the median of 51, file read before");
-      bench_add(group, "Weka's time over ours", "x", ratio, n, 0,
-                "100 x 150 is beyond Weka: tables of all causes of a check at once");
+      bench_add(group, "Weka's time over ours", "x", ratio, n, 100,
+                "goal: at least; 100 x 150 is beyond Weka: tables of all causes of a check");
     }
   }
   remove_folder(folder);
