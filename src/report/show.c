@@ -97,6 +97,33 @@ static void show_fault(struct page *p, int at)
   }
 }
 
+/* One of the limits of a check: what the reading means, for which engines, and what to know. */
+static void show_bands(struct page *p, const struct bands *b)
+{
+  struct buf t = {0};
+
+  for (size_t r = 0; r < b->results.count; r++) {
+    buf_addf(&t, "%s%s", r ? " | " : "", b->results.items[r]);
+    if (r < b->limits.count) buf_addf(&t, " | %g %s", b->limits.items[r], b->unit_name);
+  }
+  buf_add(&t, b->needs.count ? " (" : " (any engine");
+  for (size_t i = 0; i < b->needs.count; i++) buf_addf(&t, "%s%s", i ? ", " : "", b->needs.ids[i]);
+  linef(p, "limits", "%s)", buf_text(&t));
+  buf_free(&t);
+  line(p, "", b->note);
+  rests_on(p, &b->origin);
+}
+
+/* The warnings of an entry, each with whose word goes before ours. */
+static void show_cautions(struct page *p, const struct refs *cautions)
+{
+  for (size_t i = 0; i < cautions->count; i++) {
+    const struct caution *c = &p->k->cautions[cautions->at[i]];
+
+    linef(p, "CAUTION", "%s [%s]", c->text, c->defer_to);
+  }
+}
+
 static void show_check(struct page *p, int at)
 {
   const struct knowledge *k = p->k;
@@ -104,25 +131,13 @@ static void show_check(struct page *p, int at)
 
   linef(p, "check", "%s (%s)", c->name, c->id);
   line(p, "asks", c->ask);
-  for (size_t i = 0; i < c->cautions.count; i++)
-    linef(p, "CAUTION", "%s [%s]", k->cautions[c->cautions.at[i]].text, k->cautions[c->cautions.at[i]].defer_to);
+  show_cautions(p, &c->cautions);
   linef(p, "kind", "%s, %s, engine %s, %.3g min", c->kind_id, c->system, c->engine, c->minutes);
   if (c->unit) linef(p, "measured in", "%s (tolerance %g)", c->unit_name, c->tolerance);
   for (size_t i = 0; i < c->results.count; i++)
     linef(p, i ? "" : "results", "%s: %s. %s", c->results.items[i], c->labels.items[i], c->means.items[i]);
-  for (size_t i = 0; i < k->bands_count; i++) {
-    const struct bands *b = &k->bands[i];
-    struct buf t = {0};
-
-    if (b->check != at) continue;
-    for (size_t r = 0; r < b->results.count; r++) {
-      buf_addf(&t, "%s%s", r ? " | " : "", b->results.items[r]);
-      if (r < b->limits.count) buf_addf(&t, " | %g %s", b->limits.items[r], b->unit_name);
-    }
-    linef(p, "limits", "%s (%s)", buf_text(&t), b->needs.count ? b->needs.ids[0] : "any engine");
-    buf_free(&t);
-    rests_on(p, &b->origin);
-  }
+  for (size_t i = 0; i < k->bands_count; i++)
+    if (k->bands[i].check == at) show_bands(p, &k->bands[i]);
   refs(p, "needs", &c->needs);
   refs(p, "off first", &c->off);
   lines(p, "tools", &c->tools);
@@ -162,7 +177,7 @@ static void show_cover(struct page *p, int at)
   const struct cover *c = &p->k->covers[at];
 
   linef(p, "cover", "%s (%s)", c->name, c->id);
-  for (size_t i = 0; i < c->cautions.count; i++) line(p, "CAUTION", p->k->cautions[c->cautions.at[i]].text);
+  show_cautions(p, &c->cautions);
   if (c->under >= 0) line(p, "under", p->k->covers[c->under].name);
   linef(p, "minutes", "%g off, %g on; the engine %s run without it", c->minutes_off, c->minutes_on,
         c->run_without ? "may" : "must not");
@@ -177,7 +192,7 @@ static void show_repair(struct page *p, int at)
   const struct repair *r = &p->k->repairs[at];
 
   linef(p, "repair", "%s (%s)", r->name, r->id);
-  for (size_t i = 0; i < r->cautions.count; i++) line(p, "CAUTION", p->k->cautions[r->cautions.at[i]].text);
+  show_cautions(p, &r->cautions);
   linef(p, "minutes", "%g, parts about %g", r->minutes, r->parts_cost);
   refs(p, "off first", &r->off);
   lines(p, "parts", &r->parts);
