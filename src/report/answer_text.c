@@ -421,7 +421,7 @@ void answer_notes(struct buf *out, const struct knowledge *k, const struct asses
       buf_addf(&b, "%s and %s", k->checks[d->a].name, k->checks[d->b].name);
       note(out, k, "Do not agree: ", buf_text(&b), d->rule, width);
     }
-    if (d->kind == WARN) {
+    if (d->kind == WARN && (i == 0 || d[-1].kind != WARN || d[-1].a != d->a)) { /* several rules may give one */
       buf_addf(&b, "%s", k->cautions[d->a].text);
       bullet(out, buf_text(&b), width, "! CAUTION: ", "  ");
     }
@@ -460,6 +460,26 @@ void answer_together(struct buf *out, const struct knowledge *k, struct assessme
   }
 }
 
+/* After a hand-over nothing more is asked or planned. */
+static void what_next(struct buf *out, const struct knowledge *k, const struct bench_case *c,
+                      const struct assessment *a, int width)
+{
+  if (a->disposition == DISPOSITION_HAND_OVER) return;
+  if (a->disposition == DISPOSITION_REPAIR) {
+    answer_repair(out, k, c, a->ranking[0].fault, width);
+    return;
+  }
+  if (a->plan.count) {
+    const struct next_step *s = &a->plan.steps[0];
+
+    answer_instead(out, k, a, width);
+    buf_addf(out, "Next: %s (%g min, saves about %.0f min)\n", k->checks[s->check].ask, s->minutes, s->saving);
+    answer_check(out, k, c, s, width);
+    buf_add(out, "\n");
+  }
+  answer_plan(out, k, a, width);
+}
+
 void answer_text(struct buf *out, const struct knowledge *k, const struct bench_case *c,
                  struct assessment *a, int width)
 {
@@ -475,16 +495,5 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
   buf_addf(out, "%s\n\n", verdict(a->disposition));
   answer_why(out, k, c, a, a->ranking[0].fault, width);
   buf_add(out, "\n");
-  if (a->disposition == DISPOSITION_REPAIR) answer_repair(out, k, c, a->ranking[0].fault, width);
-  else if (a->plan.count) {
-    const struct next_step *s = &a->plan.steps[0];
-
-    answer_instead(out, k, a, width);
-    buf_addf(out, "Next: %s (%g min, saves about %.0f min)\n", k->checks[s->check].ask, s->minutes, s->saving);
-    answer_check(out, k, c, s, width);
-    buf_add(out, "\n");
-    answer_plan(out, k, a, width);
-  } else {
-    answer_plan(out, k, a, width);
-  }
+  what_next(out, k, c, a, width);
 }
