@@ -8,6 +8,7 @@
   "[common-practice] High up there is less air to press: the gauge reads about a tenth lower for
    each thousand metres. Add that before it is called weak."
   (logical
+    (not (given (what altitude)))
     (finding (check altitude-and-weather) (result high-ground) (sure ?s1&:(> ?s1 0.4)))
     (finding (check compression) (result weak) (sure ?s2&:(> ?s2 0.6))))
   =>

@@ -32,10 +32,20 @@
 
 (deftemplate card
   "A figure of the maker's from the spec card of this engine: the lower and upper limit of
-   what is right, in the unit of the check."
+   what is right, in the unit of the check, and where it is from."
   (slot check (type SYMBOL))
   (slot low (type NUMBER))
-  (slot high (type NUMBER)))
+  (slot high (type NUMBER))
+  (slot from (type SYMBOL) (allowed-symbols plate makers-sheet measured not-told)
+    (default not-told)))
+
+(deftemplate given
+  "A figure of the machine or of the day that was told and that no check asks for: altitude in
+   m, temperature in degC, petrol-age in days, poles, compression-ratio (8.5 is 8.5:1),
+   blade-length in mm."
+  (slot what (type SYMBOL)
+    (allowed-symbols altitude temperature petrol-age poles compression-ratio blade-length))
+  (slot value (type NUMBER)))
 
 (deftemplate belief
   "What the weighing made of it: the chance of one fault, from 0.02 up."
@@ -74,6 +84,12 @@
   "A reading of this check is judged by these bands (or by the spec card)."
   (slot check (type SYMBOL))
   (slot bands (type SYMBOL))
+  (slot rule (type SYMBOL) (default-dynamic (this-rule))))
+
+(deftemplate counts-as
+  "A reading of this check is judged as if it were this value, in the unit of the check."
+  (slot check (type SYMBOL))
+  (slot value (type NUMBER))
   (slot rule (type SYMBOL) (default-dynamic (this-rule))))
 
 (deftemplate implies

@@ -130,28 +130,6 @@ static int group(const struct work_recipe *r, const char *const *words, int coun
 
 /* ---- a value for an input --------------------------------------------------------------- */
 
-/* A height above the sea: the table's limit for lengths is that of a bench, so the number is read
- * here and only its unit there. The sum judges the height. */
-static int read_far(const char *text, struct amount *out, struct err *e)
-{
-  char plain[SPELL_ROOM], unit[SPELL_ROOM + 2];
-  const char *rest;
-  double value;
-  size_t bad;
-
-  if (!spell_plain(text, strlen(text), plain, &bad) || number_read(plain, &value, &rest))
-    return amount_parse(text, strlen(text), Q_LENGTH, NULL, out, e);
-  if (!*rest)
-    return err_set(e, EX_DATAERR, NULL, 0,
-                   "\"%s\" has no unit. A height is expected, such as 1500 m or 5000 ft.", plain);
-  snprintf(unit, sizeof unit, "1%s", rest);
-  if (amount_parse(unit, strlen(unit), Q_LENGTH, NULL, out, e))
-    return amount_parse(text, strlen(text), Q_LENGTH, NULL, out, e); /* says it of what was typed */
-  out->value = value;
-  out->si = value * out->unit->factor;
-  return 0;
-}
-
 static int read_word(const struct work_input *in, const char *text, struct work_value *v, struct err *e)
 {
   if (in->words && !listed(text, in->words))
@@ -173,7 +151,7 @@ static int read_value(const struct work_input *in, const char *text, struct work
   *v = (struct work_value){0};
   if (in->quantity == Q_NONE) return read_word(in, text, v, e);
   if (in->letter && toupper((unsigned char)*text) == in->letter && is_digit(text[1])) number++;
-  if (in->far) status = read_far(number, &a, &why);
+  if (in->far) status = height_parse(number, strlen(number), &a, &why);
   else status = amount_parse(number, strlen(number), in->quantity, bare, &a, &why);
   if (status) return err_set(e, status, NULL, 0, "%s: %s", in->name, why.text);
   v->si = a.si;

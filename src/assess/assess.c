@@ -30,26 +30,14 @@ void assessor_close(struct assessor *a)
 
 /* ---- what the results mean ------------------------------------------------------------ */
 
-static const struct case_card *card_of(const struct bench_case *c, int check)
-{
-  for (size_t i = 0; i < c->card_count; i++)
-    if (c->cards[i].check == check) return &c->cards[i];
-  return NULL;
-}
-
 /* The result a reading falls on most, and how far it is to be believed. */
 static bool judge(const struct knowledge *k, const struct bench_case *c, const struct case_result *r,
                   const struct conclusions *drawn, struct engine_finding *out)
 {
-  int by = conclusion_find(drawn, JUDGE_BY, r->check, 0);
-  double share[NET_MAX_GRADES];
+  struct judged j;
 
-  if (by < 0) return false;
-  reading_shares(k, r->check, drawn->items[by].b, card_of(c, r->check), r->value, share);
-  *out = (struct engine_finding){r->check, 0, 0};
-  for (size_t g = 1; g < k->checks[r->check].results.count; g++)
-    if (share[g] > share[out->result]) out->result = (int)g;
-  out->sure = share[out->result] * r->sure;
+  if (!reading_judge(k, c, drawn, r, &j)) return false;
+  *out = (struct engine_finding){r->check, j.result, j.share[j.result] * r->sure};
   return true;
 }
 

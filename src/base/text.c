@@ -131,6 +131,19 @@ void text_lower(char *text)
     if (*text >= 'A' && *text <= 'Z') *text = (char)(*text - 'A' + 'a');
 }
 
+void text_cut(char *out, size_t size, const char *text)
+{
+  size_t n = strlen(text);
+
+  if (size == 0) return;
+  if (n >= size)
+    for (n = size - 1; n > 0 && ((unsigned char)text[n] & 0xC0) == 0x80;) n--;
+  memcpy(out, text, n);
+  out[n] = '\0';
+  for (; *out; out++)
+    if ((unsigned char)*out < ' ' || *out == 127) *out = ' ';
+}
+
 bool text_is_id(const char *text)
 {
   if (*text < 'a' || *text > 'z') return false; /* islower asks the locale */

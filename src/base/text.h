@@ -27,6 +27,10 @@ const char *text_nearest(const char *word, const char *const *list, size_t count
  * ones after `rest`. A line break in text is kept. No line break at the end. */
 void text_wrap(struct buf *out, const char *text, int width, const char *first, const char *rest);
 
+/* Copies text to out (size bytes with the end mark), cut between characters where it is too
+ * long; control characters become spaces. */
+void text_cut(char *out, size_t size, const char *text);
+
 /* ASCII letters made small, in place; other bytes stay. */
 void text_lower(char *text);
 

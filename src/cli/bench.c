@@ -5,6 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "arith/work.h"
 #include "base/text.h"
 #include "cli/commands.h"
 #include "cli/terminal.h"
@@ -140,16 +141,20 @@ static void converse(struct bench *b)
 
 static void list_vocabulary(struct bench *b)
 {
-  static const char *const commands[] = {"help",    "how",   "why",       "next",    "skip",  "back",
-                                         "plan",    "path",  "causes",    "repair",  "fixed", "refit", "service",
-                                         "has",     "lacks", "complaint", "machine", "owner", "note",
-                                         "minutes", "part",  "close",     "new",     "quit"};
+  static const char *const commands[] = {
+      "help",  "how",     "why",   "next", "skip",  "back",  "plan",  "path",  "causes",  "repair",
+      "fixed", "refit",   "has",   "lacks", "spec", "given", "work",  "owner", "note",    "minutes",
+      "part",  "service", "close", "new",   "quit", "complaint", "machine"};
   const struct knowledge *k = b->k;
-  size_t n = sizeof commands / sizeof commands[0];
+  size_t n = sizeof commands / sizeof commands[0], sums;
+  const struct work *work = work_all(&sums);
 
-  b->vocabulary = mem_array(n + k->check_count + k->fault_count + k->feature_count + k->class_count,
-                            sizeof *b->vocabulary);
+  b->vocabulary = mem_array(n + sums + GIVEN_COUNT + k->check_count + k->fault_count + k->feature_count +
+                                k->class_count, sizeof *b->vocabulary);
   for (size_t i = 0; i < n; i++) b->vocabulary[b->vocabulary_count++] = commands[i];
+  for (size_t i = 0; i < sums; i++) b->vocabulary[b->vocabulary_count++] = work[i].name;
+  for (int i = 0; i < GIVEN_COUNT; i++)
+    b->vocabulary[b->vocabulary_count++] = given_kind((enum given_what)i)->id;
   for (size_t i = 0; i < k->check_count; i++) b->vocabulary[b->vocabulary_count++] = k->checks[i].id;
   for (size_t i = 0; i < k->fault_count; i++) b->vocabulary[b->vocabulary_count++] = k->faults[i].id;
   for (size_t i = 0; i < k->feature_count; i++) b->vocabulary[b->vocabulary_count++] = k->features[i].id;

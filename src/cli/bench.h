@@ -30,6 +30,7 @@ struct bench {
   struct job_advice advice; /* the last that was given */
   int proved;               /* fault whose repair passed its proof run, -1 none */
   bool closed;
+  int fresh;                /* 1 + the check whose reading was just entered, 0 none */
   bool silent;              /* nothing changed that would be worth showing again */
   int pending, feature;
   bool *skipped;          /* per check: not now */

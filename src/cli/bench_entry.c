@@ -32,6 +32,7 @@ void bench_record(struct bench *b, struct case_result r)
   b->assessed = false;
   b->proved = -1;
   if (b->pending == r.check) b->pending = -1;
+  if (r.result < 0) b->fresh = r.check + 1;
   answer_result(&said, b->k, &r);
   bench_say("Noted: %s.", buf_text(&said));
   buf_free(&said);

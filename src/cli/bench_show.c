@@ -134,6 +134,7 @@ void bench_show_question(const struct bench *b)
   if (unsafe >= 0) bench_say("NOT NOW: %s", b->k->rules[b->a.drawn.items[unsafe].rule].reason);
   show_ask(c, s);
   if (s) show_reason(b, s);
+  bench_show_figure(b, b->pending);
   show_choices(c);
 }
 
@@ -150,6 +151,17 @@ static void show_end(const struct bench *b)
   else bench_say("No check is worth its minutes now: repair the first cause, or add what you see.");
 }
 
+/* By what the reading that was just entered is judged. */
+static void show_fresh(struct bench *b)
+{
+  const struct case_result *r = b->fresh ? case_result_of(&b->c, b->fresh - 1) : NULL;
+  struct buf said = {0};
+
+  if (r && answer_reading(&said, b->k, &b->c, &b->a, r)) bench_say("%s.", buf_text(&said));
+  buf_free(&said);
+  b->fresh = 0;
+}
+
 /* What leads, what to mind, and what comes next. */
 void bench_show_state(struct bench *b)
 {
@@ -164,6 +176,7 @@ void bench_show_state(struct bench *b)
     return;
   }
   assess_advise(&b->a, &b->c);
+  show_fresh(b);
   answer_ranking(&out, b->k, &b->a, 3);
   answer_notes(&out, b->k, &b->a, terminal_width());
   bench_print(&out);

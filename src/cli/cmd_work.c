@@ -47,7 +47,7 @@ static void print_values(const struct work_request *q)
   buf_free(&b);
 }
 
-static void print_text(const struct work_request *q, const struct work_answer *a)
+void work_print(const struct work_request *q, const struct work_answer *a)
 {
   printf("%s: %s\n", q->work->name, q->work->what);
   print_values(q);
@@ -137,6 +137,6 @@ int run_work(const struct args *args, struct err *e)
   if (status == 0) status = work_run(&request, &answer, e);
   if (status) return status;
   if (args->json) print_json(&request, &answer);
-  else print_text(&request, &answer);
+  else work_print(&request, &answer);
   return 0;
 }

@@ -57,6 +57,11 @@ static const struct option practice_options[] = {
     VALUE("--from", from, "DIR", "score: the state folder to read, instead of your own"),
     SWITCH("--html", html, "debrief: as a page with pictures"),
     SWITCH("--json", json, "debrief, progress, score: JSON for programs"), {0}};
+static const struct option spec_options[] = {
+    SWITCH("--metric", metric, "figures in metric units, whatever they are written in"),
+    SWITCH("--us", us, "figures in US customary units"),
+    VALUE("--class", machine_class, "CLASS", "new: only the figures that this machine class can have"),
+    SWITCH("--json", json, "print JSON for programs instead of words for people"), {0}};
 static const struct option no_options[] = {{0}};
 
 static const struct command all[] = {
@@ -109,6 +114,12 @@ static const struct command all[] = {
      "Takes the id of a fault, check, complaint, machine, cover, repair, caution, source or rule. Of a "
      "source it also shows all that rests on it.",
      no_options, run_show},
+    {"spec", "[NAME]", "new check", 0, 24, "find and show a spec card: the maker's figures for one engine",
+     "Without NAME: lists the cards. NAME may be part of a name (\"plot 7\"). A card is a JSON file in the folder "
+     "specs of your own folder (\"pullcord print own-folder\"); its form is docs/schema/spec-card-1.json. spec new "
+     "NAME begins a blank one there and never writes over another; spec check FILE says by line what has to be "
+     "mended. A case or job that names its card has its readings judged by it first. A blank card has every kind of figure there is.",
+     spec_options, run_spec},
     {"work", "NAME VALUES...", WORK_WORDS, 1, 24, "bench arithmetic: premix, compression, jets, plug torque and more",
      "Does one calculation. Values are numbers with their units, in any unit; in the order shown, or named "
      "(exponent=1.25). With the name alone it says what it takes. Answers are in metric and US or imperial "

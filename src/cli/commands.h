@@ -54,6 +54,7 @@ int run_card(const struct args *args, struct err *e);
 int run_learned(const struct args *args, struct err *e);
 int run_list(const struct args *args, struct err *e);
 int run_show(const struct args *args, struct err *e);
+int run_spec(const struct args *args, struct err *e);
 int run_work(const struct args *args, struct err *e);
 int run_vet(const struct args *args, struct err *e);
 int run_practice(const struct args *args, struct err *e);

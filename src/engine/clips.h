@@ -37,6 +37,9 @@ void *fact_assert(struct engine *en, const struct want *w);
 /* Puts guard_look into the library's comparing of variables. */
 void watch_joins(struct engine *en);
 
+/* Gives the engine the sums of bench arithmetic that rules may call (rules.h). */
+void sums_define(void *env);
+
 /* Collects the conclusions among the engine's facts, sorted. */
 void harvest(struct engine *en, struct conclusions *out);
 

@@ -139,6 +139,7 @@ static void set_up(struct engine *en)
   SetEnvironmentContext(en->env, en);
   EnvAddRouter(en->env, "quiet", 20, quiet_query, quiet_print, NULL, NULL, quiet_exit);
   EnvDefineFunction2(en->env, "this-rule", 'w', PTIEF this_rule, "this_rule", "00");
+  sums_define(en->env);
   remove_rest(en->env);
   watch_joins(en);
   EnvSetDynamicConstraintChecking(en->env, TRUE);
@@ -331,6 +332,15 @@ static void want_machine(struct wanted_list *l, const struct knowledge *k, const
   }
 }
 
+/* Where a figure is from, as one of the words that rules may ask for. */
+static const char *from_word(const char *from)
+{
+  return strcmp(from, "plate") == 0           ? "plate"
+         : strcmp(from, "maker's sheet") == 0 ? "makers-sheet"
+         : strcmp(from, "measured") == 0      ? "measured"
+                                              : "not-told";
+}
+
 static void want_results(struct wanted_list *l, const struct knowledge *k, const struct bench_case *c)
 {
   for (size_t i = 0; i < c->result_count; i++)
@@ -342,7 +352,13 @@ static void want_results(struct wanted_list *l, const struct knowledge *k, const
     want_add(l, (struct want){"card",
                               {{"check", k->checks[c->cards[i].check].id, 0, false},
                                {"low", NULL, c->cards[i].low, false},
-                               {"high", NULL, c->cards[i].high, false}}, 3});
+                               {"high", NULL, c->cards[i].high, false},
+                               {"from", from_word(c->cards[i].from), 0, false}}, 4});
+  for (int i = 0; i < GIVEN_COUNT; i++)
+    if (c->given[i].told)
+      want_add(l, (struct want){"given",
+                                {{"what", given_kind((enum given_what)i)->id, 0, false},
+                                 {"value", NULL, c->given[i].value, false}}, 2});
 }
 
 static int by_key(const void *a, const void *b)

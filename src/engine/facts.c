@@ -52,6 +52,7 @@ static const struct shape shapes[] = {
     {"pointless", POINTLESS, "check", ENTRY_CHECK, NULL, ENTRY_CHECK, NULL, NULL},
     {"ask-first", ASK_FIRST, "check", ENTRY_CHECK, "fault", ENTRY_FAULT, NULL, NULL},
     {"warn", WARN, "caution", ENTRY_CAUTION, NULL, ENTRY_CAUTION, NULL, NULL},
+    {"counts-as", COUNTS_AS, "check", ENTRY_CHECK, NULL, ENTRY_CHECK, "value", NULL},
     {"judge-by", JUDGE_BY, "check", ENTRY_CHECK, NULL, ENTRY_CHECK, NULL, "bands"},
     {"hand-over", HAND_OVER, NULL, ENTRY_CHECK, NULL, ENTRY_CHECK, NULL, "to"},
     {"advise", ADVISE, NULL, ENTRY_CHECK, NULL, ENTRY_CHECK, NULL, "about"}};

@@ -35,6 +35,11 @@ const char *json_text(const struct json *j); /* "" when not a text */
 double json_number(const struct json *j);    /* 0 when not a number */
 bool json_true(const struct json *j);
 
+/* The line (from 1) on which the value at a path stands in text that json_read took: "figures/2/low"
+ * is the member low of the third item of the member figures; a member that is missing gives the line
+ * of what it is missing from. Members whose names are written with escapes are not found. */
+int json_line(const char *text, size_t len, const char *path);
+
 /* Writing: build a value, then print it. A new value belongs to what it is put into, or
  * is freed with json_free. Numbers are printed with at most 6 significant digits, so that
  * the same belief prints the same bytes everywhere. */

@@ -14,6 +14,9 @@ static const char *const allowed[] = {
     "eq", "neq",                     /* compare words */
     "and", "or", "not",              /* combine */
     "+", "-", "*", "/", "min", "max", "abs", "float", /* arithmetic that cannot trap on doubles */
+    "sea-level-psi", "most-compression-psi", "air-kg-m3", /* bench arithmetic: sums of numbers, */
+    "engine-rpm", "blade-tip-m-s",                        /* nothing else (src/engine/sums.c) */
+    "ethanol-lambda", "water-held-ml", "petrol-stage",
     NULL};
 
 static const char *const inner[] = {
@@ -42,7 +45,7 @@ bool rules_is_conclusion(const char *name)
 {
   static const char *const names[] = {"rules-out", "judge-by", "implies", "weakens", "clash",
                                       "speaks", "unsafe", "pointless", "ask-first", "hand-over",
-                                      "advise", "warn", NULL};
+                                      "advise", "warn", "counts-as", NULL};
 
   return in_list(names, name);
 }
@@ -51,7 +54,7 @@ bool rules_is_conclusion(const char *name)
 static bool is_case_fact(const char *name)
 {
   static const char *const names[] = {"machine", "has", "lacks", "complained", "finding", "reading",
-                                      "card", "belief", "fault-needs", "check-needs",
+                                      "card", "given", "belief", "fault-needs", "check-needs",
                                       "complaint-needs", "bands-for", "bands-needs", "check-engine",
                                       NULL};
 

@@ -155,6 +155,24 @@ void case_set_card(struct bench_case *c, struct case_card card)
   c->cards[c->card_count++] = card;
 }
 
+const struct case_card *case_card_of(const struct bench_case *c, int check)
+{
+  for (size_t i = 0; i < c->card_count; i++)
+    if (c->cards[i].check == check) return &c->cards[i];
+  return NULL;
+}
+
+bool case_drop_card(struct bench_case *c, int check)
+{
+  for (size_t i = 0; i < c->card_count; i++)
+    if (c->cards[i].check == check) {
+      memmove(&c->cards[i], &c->cards[i + 1], (c->card_count - i - 1) * sizeof *c->cards);
+      c->card_count--;
+      return true;
+    }
+  return false;
+}
+
 size_t case_take_off(struct bench_case *c, const struct knowledge *k, const struct refs *covers)
 {
   size_t count = 0, open;

@@ -3,6 +3,7 @@
 #define MODEL_CASE_H
 
 #include "base/err.h"
+#include "model/given.h"
 #include "model/knowledge.h"
 #include "model/learned.h"
 
@@ -16,8 +17,12 @@ struct case_result {
   double sure;
 };
 
-/* A figure of the maker's: the limits of what is right, in the unit of the check. */
-struct case_card { int check; double low, high; };
+enum { CARD_FROM = 40, CARD_ID = 64 };
+
+/* A figure of the maker's: the limits of what is right, in the unit of the check. from says
+ * where it is from ("plate", "maker's sheet", "measured"; "" when not told); by_card: it came
+ * with the spec card that the case names, and goes with it. */
+struct case_card { int check; double low, high; char from[CARD_FROM]; bool by_card; };
 
 struct bench_case {
   int machine_class;    /* index, -1 when not told */
@@ -28,6 +33,8 @@ struct bench_case {
   size_t result_count, result_room;
   struct case_card *cards;
   size_t card_count, card_room;
+  char card_id[CARD_ID]; /* the spec card that the machine goes by, "" when none is named */
+  struct given given[GIVEN_COUNT];
   bool *off;    /* per cover of the knowledge: is it off now? */
   bool *mended; /* per fault: was it put right on this job, the complaint staying? */
   const struct learned *learned; /* the shop's own chances, not the case's to free; NULL: as shipped */
@@ -56,6 +63,12 @@ bool case_drop_result(struct bench_case *c, int check);
 const struct case_result *case_result_of(const struct bench_case *c, int check);
 
 void case_set_card(struct bench_case *c, struct case_card card);
+
+/* The figure for a check, or NULL. */
+const struct case_card *case_card_of(const struct bench_case *c, int check);
+
+/* Takes the figure for a check away. False when there was none. */
+bool case_drop_card(struct bench_case *c, int check);
 
 /* Takes off the covers of a list with those that lie over them, as far as the machine has
  * them. Returns how many came off that were on. */

@@ -16,10 +16,11 @@
  *   HAND_OVER     word = to whom
  *   ADVISE        word = about what
  *   WARN          a = caution
+ *   COUNTS_AS     a = check, number = the value at which its reading is judged, in the unit of the check
  * rule is the index of the rule card. */
 enum conclusion_kind {
   RULES_OUT_FAULT, RULES_OUT_CHECK, RULES_OUT_COMPLAINT, RULES_OUT_BANDS, JUDGE_BY, IMPLIES,
-  WEAKENS, CLASH, SPEAKS, UNSAFE, POINTLESS, ASK_FIRST, HAND_OVER, ADVISE, WARN
+  WEAKENS, CLASH, SPEAKS, UNSAFE, POINTLESS, ASK_FIRST, HAND_OVER, ADVISE, WARN, COUNTS_AS
 };
 
 struct conclusion {

@@ -30,6 +30,15 @@ void answer_proof(struct buf *out, const struct knowledge *k, const struct bench
 void answer_refit(struct buf *out, const struct knowledge *k, const struct bench_case *c, int width);
 void answer_result(struct buf *out, const struct knowledge *k, const struct case_result *r); /* in short */
 
+/* A reading, what it comes to, and by what it was judged: "by the card" with the figure and where that
+ * is from, or "class figure" with its basis. False (and nothing said) when it is no reading. */
+bool answer_reading(struct buf *out, const struct knowledge *k, const struct bench_case *bench,
+                    const struct assessment *a, const struct case_result *r);
+void answer_readings(struct buf *out, const struct knowledge *k, const struct bench_case *c,
+                     const struct assessment *a, int width); /* all of them */
+struct json *answer_readings_json(const struct knowledge *k, const struct bench_case *bench,
+                                  const struct assessment *a); /* the caller frees */
+
 /* "published (source, place)", "common practice", ... */
 void answer_basis(struct buf *out, const struct knowledge *k, const struct origin *o);
 

@@ -344,6 +344,7 @@ struct json *answer_json(const struct knowledge *k, const struct bench_case *c, 
   json_put(o, "cautions", cautions(k, ids, part_cautions(k, c, a, ids)));
   json_put_bool(o, "exact", !a->bounded);
   json_put(o, "ranking", ranking(k, a));
+  json_put(o, "readings", answer_readings_json(k, c, a));
   json_put_number(o, "nothing_broken", a->sound);
   json_put_number(o, "not_listed", a->belief[a->net.count - 1]);
   json_put_number(o, "two_or_more", a->two_or_more);

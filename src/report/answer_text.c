@@ -491,6 +491,7 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
   buf_add(out, "Of these causes, just:\n");
   answer_together(out, k, a, width);
   buf_add(out, "\n");
+  answer_readings(out, k, c, a, width);
   answer_notes(out, k, a, width);
   buf_addf(out, "%s\n\n", verdict(a->disposition));
   answer_why(out, k, c, a, a->ranking[0].fault, width);

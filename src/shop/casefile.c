@@ -5,6 +5,8 @@
 #include <string.h>
 
 #include "base/text.h"
+#include "shop/spec_folder.h"
+#include "shop/spec_use.h"
 #include "shop/words.h"
 #include "units/parse.h"
 
@@ -99,7 +101,7 @@ static int read_features(struct reading *r, const struct json *list, const char 
 
 static int read_machine(struct reading *r, const struct json *m)
 {
-  static const char *const members[] = {"class", "has", "lacks", "note", NULL};
+  static const char *const members[] = {"class", "has", "lacks", "spec", "note", NULL};
   int *has = NULL, *lacks = NULL, machine_class = -1, status;
   size_t has_count = 0, lacks_count = 0;
 
@@ -212,7 +214,7 @@ static int read_figure(struct reading *r, const struct check *check, const struc
 static int read_card(struct reading *r, const struct json *j)
 {
   static const char *const members[] = {"check", "low", "high", "from", NULL};
-  struct case_card card;
+  struct case_card card = {.check = -1};
   const struct check *check;
 
   if (want_kind(r, j, JSON_OBJECT, "spec") || want_members(r, j, "a spec", members)) return r->e->status;
@@ -227,8 +229,42 @@ static int read_card(struct reading *r, const struct json *j)
     if (r->c->cards[i].check == card.check)
       return refuse(r, "the spec of %s is given twice. Keep the one that holds.%s", check->id, "");
   if (card.low > card.high) return refuse(r, "the spec of %s has \"low\" above \"high\".%s", check->id, "");
+  text_cut(card.from, sizeof card.from, json_text(json_member(j, "from")));
   case_set_card(r->c, card);
   return 0;
+}
+
+/* The spec card that the machine goes by; figures of the case itself come before those on it. */
+static int read_card_named(struct reading *r, const struct json *name)
+{
+  struct spec_card card;
+  int status = name ? want_kind(r, name, JSON_TEXT, "spec") : 0;
+
+  if (!name || status) return status;
+  if (!*json_text(name)) return refuse(r, "\"spec\" names no card.%s%s", "", "");
+  status = in_file(r, spec_called(r->k, json_text(name), &card, r->e));
+  if (status) return status;
+  spec_use(r->k, &card, r->c);
+  spec_free(&card);
+  return 0;
+}
+
+static int read_given(struct reading *r, const struct json *given)
+{
+  int status = given ? want_kind(r, given, JSON_OBJECT, "given") : 0;
+
+  for (const struct json *m = given && !status ? json_first(given) : NULL; m && !status; m = json_next(m)) {
+    const char *near;
+    int what = given_find(json_name(m), &near);
+
+    if (what < 0)
+      return err_set(r->e, EX_DATAERR, r->file, 0, "\"given\" has no member \"%.60s\"%s%s%s", json_name(m),
+                     near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
+    status = want_kind(r, m, JSON_TEXT, json_name(m));
+    if (status == 0)
+      status = in_file(r, given_parse((enum given_what)what, json_text(m), &r->c->given[what], r->e));
+  }
+  return status;
 }
 
 static int read_cover_off(struct reading *r, const struct json *j)
@@ -265,7 +301,7 @@ int casefile_read(const struct knowledge *k, const char *file, const struct json
                   struct bench_case *out, struct err *e)
 {
   static const char *const members[] = {"pullcord", "machine", "complaint", "complaints", "results",
-                                        "spec", "covers_off", "repaired", "note", NULL};
+                                        "spec", "given", "covers_off", "repaired", "note", NULL};
   struct reading r = {k, file, out, e};
   int status;
 
@@ -278,6 +314,8 @@ int casefile_read(const struct knowledge *k, const char *file, const struct json
   if (status == 0) status = read_complaints(&r, json_member(j, "complaint"), json_member(j, "complaints"));
   if (status == 0) status = read_list(&r, json_member(j, "results"), "results", read_result);
   if (status == 0) status = read_list(&r, json_member(j, "spec"), "spec", read_card);
+  if (status == 0) status = read_given(&r, json_member(j, "given"));
+  if (status == 0) status = read_card_named(&r, json_member(json_member(j, "machine"), "spec"));
   if (status == 0) status = read_list(&r, json_member(j, "covers_off"), "covers_off", read_cover_off);
   if (status == 0) status = read_list(&r, json_member(j, "repaired"), "repaired", read_repaired);
   if (status) case_free(out);
@@ -296,7 +334,21 @@ static struct json *write_machine(const struct knowledge *k, const struct bench_
     else if (c->features[i] == TRI_LACKS) json_push_text(lacks, k->features[i].id);
   json_put(m, "has", has);
   json_put(m, "lacks", lacks);
+  if (*c->card_id) json_put_text(m, "spec", c->card_id);
   return m;
+}
+
+static struct json *write_given(const struct bench_case *c)
+{
+  struct json *o = json_object();
+  char text[64];
+
+  for (int i = 0; i < GIVEN_COUNT; i++) {
+    if (!c->given[i].told) continue;
+    given_format((enum given_what)i, c->given[i].value, text, sizeof text);
+    json_put_text(o, given_kind((enum given_what)i)->id, text);
+  }
+  return o;
 }
 
 static void put_amount(struct json *o, const char *name, const struct check *check, double value)
@@ -335,9 +387,11 @@ struct json *casefile_write(const struct knowledge *k, const struct bench_case *
     json_put_text(o, "check", k->checks[c->cards[i].check].id);
     put_amount(o, "low", &k->checks[c->cards[i].check], c->cards[i].low);
     put_amount(o, "high", &k->checks[c->cards[i].check], c->cards[i].high);
+    if (*c->cards[i].from) json_put_text(o, "from", c->cards[i].from);
     json_push(spec, o);
   }
   json_put(j, "spec", spec);
+  json_put(j, "given", write_given(c));
   for (size_t i = 0; i < k->cover_count; i++)
     if (c->off[i]) json_push_text(off, k->covers[i].id);
   json_put(j, "covers_off", off);

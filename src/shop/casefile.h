@@ -10,6 +10,7 @@
 #define CASEFILE_VERSION "case-1"
 
 /* Turns a JSON case into *out (begun here; after success the caller frees with case_free).
+ * A spec card that is named is read from the person's own folder (EX_NOINPUT when it is not there).
  * Unknown members, ids and units, wrong types, absurd readings, a check that is given twice
  * (in the results or on the card) and more than 20 complaints are refused with EX_DATAERR; file is for messages. A complaint may be an id or the
  * owner's words; words that match none well enough are refused with the nearest named. */

@@ -95,8 +95,9 @@ static int plain_result(const struct knowledge *k, const struct bench_case *c, c
   int bands = -1;
 
   if (r->sure < sure_enough || r->result >= 0) return r->sure < sure_enough ? -1 : r->result;
-  for (size_t i = 0; i < c->card_count; i++)
-    if (c->cards[i].check == r->check) card = &c->cards[i];
+  if (c->given[GIVEN_ALTITUDE].told && k->checks[r->check].quantity == Q_PRESSURE)
+    return -1; /* rules judge it at another value */
+  card = case_card_of(c, r->check);
   if (!card && (bands = bands_for(k, c, r->check)) < 0) return -1;
   reading_shares(k, r->check, bands, card, r->value, share);
   for (size_t g = 0; g < k->checks[r->check].results.count; g++)

@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/mem.h"
+#include "shop/job_figures.h"
 #include "shop/words.h"
 
 struct replay { const struct knowledge *k; struct job *job; int64_t at; };
@@ -115,21 +116,6 @@ static bool take_complaint(struct replay *r, const struct json *b)
   return at >= 0;
 }
 
-/* A number and the unit of the check stay exactly what they were; all else is read as typed. */
-static bool reading_of(const struct knowledge *k, int check, const char *text, struct case_result *out)
-{
-  const struct check *c = &k->checks[check];
-  char *end;
-  double value = strtod(text, &end);
-
-  if (c->kind != KIND_MEASURE) return false;
-  if (end > text && *end == ' ' && strcmp(end + 1, c->unit_name) == 0) {
-    *out = (struct case_result){check, -1, value, 1};
-    return true;
-  }
-  return words_result(k, check, text, out, &(struct err){0}) == 0 && out->result < 0;
-}
-
 static bool take_result(struct replay *r, const struct json *b)
 {
   int at = find(r->k, ENTRY_CHECK, json_member(b, "check"));
@@ -137,7 +123,7 @@ static bool take_result(struct replay *r, const struct json *b)
   struct case_result result;
 
   if (at < 0) return false;
-  if (reading && !reading_of(r->k, at, json_text(reading), &result)) return false;
+  if (reading && !figure_read(r->k, at, json_text(reading), &result)) return false;
   if (!reading && words_result(r->k, at, json_text(json_member(b, "result")), &result, &(struct err){0}) != 0)
     return false;
   if (sure && json_number(sure) >= 0 && json_number(sure) <= 1) result.sure *= json_number(sure);
@@ -148,14 +134,17 @@ static bool take_result(struct replay *r, const struct json *b)
 
 static bool take_spec(struct replay *r, const struct json *b)
 {
-  int at = find(r->k, ENTRY_CHECK, json_member(b, "check"));
-  struct case_result low, high;
+  return figure_take_spec(r->k, &r->job->bench_case, find(r->k, ENTRY_CHECK, json_member(b, "check")), b);
+}
 
-  if (at < 0 || !reading_of(r->k, at, json_text(json_member(b, "low")), &low) ||
-      !reading_of(r->k, at, json_text(json_member(b, "high")), &high) || low.value > high.value)
-    return false;
-  case_set_card(&r->job->bench_case, (struct case_card){at, low.value, high.value});
-  return true;
+static bool take_card(struct replay *r, const struct json *b)
+{
+  return figure_take_card(&r->job->bench_case, b);
+}
+
+static bool take_given(struct replay *r, const struct json *b)
+{
+  return figure_take_given(&r->job->bench_case, b);
 }
 
 static bool drop_complaint(struct bench_case *c, int complaint)
@@ -194,7 +183,11 @@ static bool take_took_back(struct replay *r, const struct json *b)
   int check = find(r->k, ENTRY_CHECK, json_member(b, "check")),
       fault = find(r->k, ENTRY_FAULT, json_member(b, "repair"));
   int complaint = find(r->k, ENTRY_COMPLAINT, json_member(b, "complaint"));
+  int spec = find(r->k, ENTRY_CHECK, json_member(b, "spec"));
+  const struct json *given = json_member(b, "given");
 
+  if (spec >= 0) return case_drop_card(&r->job->bench_case, spec);
+  if (given) return figure_drop_given(&r->job->bench_case, json_text(given));
   if (check >= 0) case_drop_result(&r->job->bench_case, check);
   if (complaint >= 0) drop_complaint(&r->job->bench_case, complaint);
   if (fault >= 0) drop_repair(r->job, fault);
@@ -340,7 +333,9 @@ static const struct { const char *kind; bool (*take)(struct replay *, const stru
              {"closed", take_closed},
              {"reopened", take_reopened},
              {"owner", take_owner},
-             {"spec", take_spec}};
+             {"spec", take_spec},
+             {"spec-card", take_card},
+             {"given", take_given}};
 
 static bool take(struct replay *r, const struct store_entry *x)
 {

@@ -5,8 +5,12 @@
  *   machine     class, has[], lacks[]: what it is; has and lacks only where it differs from its class
  *   complaint   complaint
  *   result      check, and result or reading; sure (0 to 1) where it is not sure
- *   spec        check, low, high: a maker's figure
- *   took-back   check, complaint or repair (of a fault): that entry does not count any more
+ *   spec        check, low, high: a maker's figure; from: where it is from; by_card: it came with
+ *               the spec card
+ *   spec-card   card: the spec card that the machine goes by ("": none)
+ *   given       what, amount: a figure that no check asks for (model/given.h)
+ *   took-back   check, complaint, repair (of a fault), spec (of a check) or given: that entry does
+ *               not count any more
  *   off, on     cover
  *   advice      do, causes[] (fault, chance), next, knowledge: what was said at that moment
  *   repair      fault: it was put right

@@ -6,6 +6,7 @@
 #include "base/buf.h"
 #include "base/mem.h"
 #include "shop/job.h"
+#include "shop/job_figures.h"
 
 /* ---- saying ------------------------------------------------------------------------------- */
 
@@ -90,19 +91,6 @@ void job_news_free(struct job_news *n)
 
 /* ---- what changed ------------------------------------------------------------------------- */
 
-/* The number in as few digits as bring it back exactly, then the unit of the check. */
-static void put_reading(struct json *b, const char *member, const struct check *c, double value)
-{
-  char text[80];
-
-  for (int digits = 6; digits <= 17; digits++) {
-    snprintf(text, sizeof text, "%.*g", digits, value);
-    if (strtod(text, NULL) == value) break;
-  }
-  snprintf(text + strlen(text), sizeof text - strlen(text), " %s", c->unit_name);
-  json_put_text(b, member, text);
-}
-
 static void say_result(struct job_news *n, const struct knowledge *k, const struct case_result *r)
 {
   const struct check *c = &k->checks[r->check];
@@ -111,7 +99,7 @@ static void say_result(struct job_news *n, const struct knowledge *k, const stru
   json_put_text(b, "check", c->id);
   if (r->sure <= 0) json_put_text(b, "result", "dont-know");
   else if (r->result >= 0) json_put_text(b, "result", c->results.items[r->result]);
-  else put_reading(b, "reading", c, r->value);
+  else figure_put(b, "reading", c, r->value);
   if (r->sure > 0 && r->sure < 1) json_put_number(b, "sure", r->sure);
   job_say(n, "result", b);
 }
@@ -150,27 +138,6 @@ static void say_complaints(struct job_news *n, const struct knowledge *k, const 
   for (size_t i = 0; i < now->complaint_count; i++)
     if (!holds(before->complaints, before->complaint_count, now->complaints[i]))
       say_one(n, "complaint", "complaint", k->complaints[now->complaints[i]].id);
-}
-
-static void say_cards(struct job_news *n, const struct knowledge *k, const struct bench_case *before,
-                      const struct bench_case *now)
-{
-  for (size_t i = 0; i < now->card_count; i++) {
-    const struct case_card *c = &now->cards[i];
-    bool known = false;
-
-    for (size_t m = 0; m < before->card_count; m++)
-      known = known || (before->cards[m].check == c->check && before->cards[m].low == c->low &&
-                        before->cards[m].high == c->high);
-    if (!known) {
-      struct json *b = json_object();
-
-      json_put_text(b, "check", k->checks[c->check].id);
-      put_reading(b, "low", &k->checks[c->check], c->low);
-      put_reading(b, "high", &k->checks[c->check], c->high);
-      job_say(n, "spec", b);
-    }
-  }
 }
 
 void job_told(const struct knowledge *k, const struct bench_case *now, signed char *told)
@@ -230,7 +197,7 @@ void job_say_change(struct job_news *n, const struct knowledge *k, const struct 
     if (before->mended[i] && !now->mended[i]) say_one(n, "took-back", "repair", k->faults[i].id);
   }
   say_results(n, k, before, now);
-  say_cards(n, k, before, now);
+  figures_say_change(n, k, before, now);
   for (size_t i = 0; i < k->cover_count; i++)
     if (now->off[i] != before->off[i]) say_one(n, now->off[i] ? "off" : "on", "cover", k->covers[i].id);
 }
@@ -363,7 +330,8 @@ static void about_entry(struct about *a, const struct store_entry *x, const stru
 /* Kinds that come most and say nothing that a list shows. */
 static bool passes_by(const char *kind)
 {
-  static const char *const kinds[] = {"result", "advice", "off", "on", "took-back", "minutes", "spec"};
+  static const char *const kinds[] = {"result", "advice",  "off", "on",
+                                      "took-back", "minutes", "spec", "spec-card", "given"};
 
   for (size_t i = 0; i < sizeof kinds / sizeof kinds[0]; i++)
     if (strcmp(kinds[i], kind) == 0) return true;

@@ -230,6 +230,26 @@ int amount_parse(const char *text, size_t len, enum quantity expected, const str
   return status;
 }
 
+int height_parse(const char *text, size_t len, struct amount *out, struct err *e)
+{
+  char plain[SPELL_ROOM], unit[SPELL_ROOM + 2];
+  const char *rest;
+  double value;
+  size_t bad;
+
+  if (!spell_plain(text, len, plain, &bad) || number_read(plain, &value, &rest))
+    return amount_parse(text, len, Q_LENGTH, NULL, out, e); /* says what is wrong */
+  if (!*rest)
+    return err_set(e, EX_DATAERR, NULL, 0,
+                   "\"%s\" has no unit. A height is expected, such as 1500 m or 5000 ft.", plain);
+  snprintf(unit, sizeof unit, "1%s", rest);
+  if (amount_parse(unit, strlen(unit), Q_LENGTH, NULL, out, e))
+    return amount_parse(text, len, Q_LENGTH, NULL, out, e); /* says it of what was typed */
+  out->value = value;
+  out->si = value * out->unit->factor;
+  return 0;
+}
+
 enum { GIVES_BACK = 6, OTHERWISE = 4, MOST_PLACES = 15 };
 
 /* Decimals that show v (not 0, below 1e15) in n digits that count, none for whole numbers. */

@@ -26,6 +26,10 @@ struct amount {
 int amount_parse(const char *text, size_t len, enum quantity expected, const struct unit *fallback,
                  struct amount *out, struct err *e);
 
+/* Reads a height above the sea, with its unit, as amount_parse does; how high it may be is for the
+ * caller to say, as no bench sees such lengths. */
+int height_parse(const char *text, size_t len, struct amount *out, struct err *e);
+
 /* Writes si (in the base of the unit's quantity) in that unit to out, at most size bytes with
  * the end mark: "62 psi", "8:1", "12". As few digits as give the value back when six do,
  * otherwise four (whole numbers always in full); never an exponent; a point for decimals in

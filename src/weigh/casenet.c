@@ -102,6 +102,22 @@ void reading_shares(const struct knowledge *k, int check, int bands, const struc
   for (size_t i = 0; i < n; i++) share[i] = sum > 0 ? share[i] / sum : 1.0 / (double)n;
 }
 
+bool reading_judge(const struct knowledge *k, const struct bench_case *c, const struct conclusions *drawn,
+                   const struct case_result *r, struct judged *out)
+{
+  *out = (struct judged){.by = conclusion_find(drawn, JUDGE_BY, r->check, 0), .bands = -1, .value = r->value};
+  out->counts_as = conclusion_find(drawn, COUNTS_AS, r->check, 0);
+  if (out->by < 0) return false; /* nothing says what this reading means */
+  if (out->counts_as >= 0) out->value = drawn->items[out->counts_as].number;
+  out->bands = drawn->items[out->by].b;
+  if (out->bands < 0) out->card = case_card_of(c, r->check);
+  if (out->bands < 0 && !out->card) return false;
+  reading_shares(k, r->check, out->bands, out->card, out->value, out->share);
+  for (size_t g = 1; g < k->checks[r->check].results.count; g++)
+    if (out->share[g] > out->share[out->result]) out->result = (int)g;
+  return true;
+}
+
 /* ---- faults of the case -------------------------------------------------------------- */
 
 static void list_faults(struct casenet *n, const struct bench_case *c, const struct conclusions *drawn)
@@ -267,23 +283,16 @@ static void push_result(struct casenet *n, const struct bench_case *c, const str
                         const struct conclusions *drawn)
 {
   struct evidence e = {.kind = EVIDENCE_RESULT, .subject = r->check, .result = r->result, .rule = -1};
-  int judged;
+  struct judged judged;
 
   e.sure = r->sure * (1 - weakening(drawn, r->check, &e.weakened_by));
   if (e.sure <= 0) return;
   if (r->result < 0) {
-    const struct case_card *card = NULL;
-
-    for (size_t i = 0; i < c->card_count; i++)
-      if (c->cards[i].check == r->check) card = &c->cards[i];
-    judged = conclusion_find(drawn, JUDGE_BY, r->check, 0);
-    if (judged < 0) return; /* nothing says what this reading means */
+    if (!reading_judge(n->k, c, drawn, r, &judged)) return;
     e.reading = true;
-    e.rule = drawn->items[judged].rule;
-    reading_shares(n->k, r->check, drawn->items[judged].b, card, r->value, e.share);
-    e.result = 0;
-    for (size_t g = 1; g < n->k->checks[r->check].results.count; g++)
-      if (e.share[g] > e.share[e.result]) e.result = (int)g;
+    e.rule = drawn->items[judged.by].rule;
+    e.result = judged.result;
+    memcpy(e.share, judged.share, sizeof e.share);
   }
   push(n, e);
 }

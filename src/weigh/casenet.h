@@ -45,6 +45,21 @@ struct casenet {
 void reading_shares(const struct knowledge *k, int check, int bands, const struct case_card *card,
                     double value, double *share);
 
+/* How a reading was judged: the conclusion that says by what, the bands (-1: the spec card, whose
+ * figure is then in card), the conclusion that gave it another value to be judged at (-1: none), that
+ * value in the unit of the check, how it falls on the results, and the most likely of them. */
+struct judged {
+  int by, bands, counts_as;
+  const struct case_card *card;
+  double value, share[NET_MAX_GRADES];
+  int result;
+};
+
+/* Judges a reading (r->result is -1) by what the rules concluded. False when nothing says what it
+ * means. out->card belongs to the case. */
+bool reading_judge(const struct knowledge *k, const struct bench_case *c, const struct conclusions *drawn,
+                   const struct case_result *r, struct judged *out);
+
 /* Builds the network from the case and what the rules concluded. Results whose certainty
  * is 0 are left out. Free with casenet_free. */
 void casenet_build(struct casenet *n, const struct knowledge *k, const struct bench_case *c,

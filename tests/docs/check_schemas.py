@@ -30,6 +30,9 @@ GOOD = [
     case(results=[{"check": "spark-test", "result": "2"}, {"check": "plug-look", "result": "dont-know"}]),
     case(results=[{"check": "compression", "reading": "88"}], spec=[{**FIGURE, "from": "book"}]),
     case(covers_off=["air-box", "carburettor"], repaired=["fuel-stale"]),
+    case(given={}), case(given={"altitude": "5000 ft", "temperature": "20 degC", "poles": "2"}),
+    case(results=[{"check": "compression", "reading": "60 psi"}], spec=[{**FIGURE, "from": "measured"}],
+         given={"altitude": "1500 m"}),
 ] + [case(results=[{**RESULT, "sure": s}])
      for s in ("sure", "fairly", "Fairly sure", "fairly-sure", "unsure", "NOT SURE", "not-sure", 0, 1, 0.25)]
 BAD = [
@@ -48,6 +51,8 @@ BAD = [
     case(spec=[{**FIGURE, "low": 80}]), case(spec=[{**FIGURE, "unit": "psi"}]), case(spec=["compression"]),
     case(result=[RESULT]), case(complain="weak"), case(complaints=["weak"] * 21),
     case(covers_off="air-box"), case(covers_off=[1]), case(covers_off=None), case(repaired={}), case(repaired=[None]),
+    case(given=[]), case(given=None), case(given={"altitude": 1500}), case(given={"height": "1500 m"}),
+    case(given={"poles": ""}), case(machine={"spec": 3}), case(machine={"spec": ""}),
 ] + [case(results=[{**RESULT, "sure": s}])
      for s in ("certain", "", "fairlysure", " sure", 1.01, -0.1, None, True, ["sure"])]
 
@@ -73,9 +78,16 @@ def check_members(schema):
     """The members that the reader of cases lists are those of the schema, object by object."""
     text = (TOP / "src/shop/casefile.c").read_text()
     taken = [frozenset(re.findall(r'"(\w+)"', names)) for names in re.findall(r"\bmembers\[\] = \{([^}]*)\}", text)]
-    given = [frozenset(o["properties"]) for o in (schema, *schema["definitions"].values()) if "properties" in o]
+    figures = schema["definitions"]["given"]["properties"]
+    given = [frozenset(o["properties"]) for o in (schema, *schema["definitions"].values())
+             if o.get("properties", figures) is not figures]
     for names in set(taken) ^ set(given):
         complain(f"only the program or only the case schema has an object of {sorted(names)}")
+
+
+    table = set(re.findall(r'\] = \{"([a-z-]+)", "', (TOP / "src/model/given.c").read_text()))
+    if table != set(figures):
+        complain(f"only the program or only the case schema knows as given: {sorted(table ^ set(figures))}")
 
 
 def check_forms(validator):
@@ -160,7 +172,7 @@ def inside(document, at):
 
 # What an answer may be without.
 OPTIONAL = {"source", "place", "rule", "why", "weakened_by", "sign", "asked_first_by", "may_destroy", "reuse", "chance_that_it_cures",
-            "most_likely"}
+            "most_likely", "from", "card", "counts_as"}
 
 
 def check_can_fail(answer_form, answer):

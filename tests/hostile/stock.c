@@ -10,6 +10,7 @@
 
 #include "base/file.h"
 #include "knowledge/find.h"
+#include "knowledge/rules.h"
 #include "knowledge/sexpr.h"
 
 enum { MOST_KINDS = 100 };
@@ -95,12 +96,28 @@ static int hear_print(void *env, const char *name, const char *text)
   return 1;
 }
 
+static double no_sum(void *env)
+{
+  (void)env;
+  return 0;
+}
+
+/* The sums of ours that rules may call: only their names matter for reading. */
+static void define_sums(void *env)
+{
+  const char *name;
+
+  for (size_t i = 0; (name = rules_allowed_function(i)); i++)
+    if (!FindFunction(env, name)) EnvDefineFunction2(env, name, 'd', PTIEF no_sum, "no_sum", "**");
+}
+
 static void read_theirs(struct tally *t, const struct knowledge_files *files)
 {
   void *env = CreateEnvironment();
 
   EnvAddRouter(env, "ear", 30, hear, hear_print, NULL, NULL, NULL);
   EnvDefineFunction2(env, "this-rule", 'w', PTIEF this_rule, "this_rule", "00");
+  define_sums(env);
   for (int templates = 1; templates >= 0; templates--) /* first what the others need */
     for (size_t i = 0; i < files->count; i++) {
       if ((strncmp(files->items[i].name, "rules/templates/", 16) == 0) != (templates == 1)) continue;

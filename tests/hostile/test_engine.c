@@ -86,7 +86,7 @@ static void test_case_facts(void **state)
       "lack-told))))\n";
   struct bench_engine b;
   struct case_result reading = {0, -1, 62, 1};
-  struct case_card card = {0, 80, 90};
+  struct case_card card = {.check = 0, .low = 80, .high = 90};
 
   (void)state;
   bench_begin(&b, false, rules, NULL, NULL);

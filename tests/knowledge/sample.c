@@ -27,6 +27,7 @@ void conclusion_words(const struct knowledge *k, const struct conclusion *c, str
   case ASK_FIRST: buf_addf(b, "ask-first %s %s", k->checks[c->a].id, k->faults[c->b].id); break;
   case HAND_OVER: buf_addf(b, "hand-over %s", c->word); break;
   case ADVISE: buf_addf(b, "advise %s", c->word); break;
+  case COUNTS_AS: buf_addf(b, "counts-as %s %.1f", k->checks[c->a].id, c->number); break;
   case WARN: buf_addf(b, "warn %s", k->cautions[c->a].id); break;
   }
 }

@@ -144,7 +144,7 @@ static const struct evidence *reading(struct bench_case *c, struct assessment *a
  * says 40 to 70. */
 static void test_card_before_bands(void **state)
 {
-  struct case_card card = {check_id("press"), 40, 70};
+  struct case_card card = {.check = check_id("press"), .low = 40, .high = 70};
   struct bench_case c;
   struct assessment a;
   const struct evidence *e = reading(&c, &a, "-decompression", 55, NULL);
@@ -215,7 +215,7 @@ static void test_reading_without_bands(void **state)
   assert_null(fixture_evidence(&with, EVIDENCE_RESULT, check_id("drain")));
   assert_memory_equal(with.belief, without.belief, with.net.count * sizeof *with.belief);
   assessment_free(&with);
-  case_set_card(&c, (struct case_card){check_id("drain"), 0, 0.03});
+  case_set_card(&c, (struct case_card){.check = check_id("drain"), .low = 0, .high = 0.03});
   assess(&c, &with);
   assert_non_null(fixture_evidence(&with, EVIDENCE_RESULT, check_id("drain")));
   near(fixture_evidence(&with, EVIDENCE_RESULT, check_id("drain"))->share[1], 1, 1e-9, "drains, by the card");

@@ -167,7 +167,7 @@ static void test_same_result_twice(void **state)
 
 static void spec(const struct measured *m, double low, double high, double value, double *share)
 {
-  struct case_card card = {0, low, high};
+  struct case_card card = {.check = 0, .low = low, .high = high};
 
   reading_shares(&m->k, 0, -1, &card, value, share);
 }
