@@ -109,6 +109,39 @@ static int read_results(const struct reader *x, const struct json *list, struct 
   return 0;
 }
 
+static const struct {
+  const char *name;
+  enum json_kind kind;
+} members[] = {{"pullcord", JSON_TEXT}, {"machine", JSON_TEXT},   {"has", JSON_LIST},
+               {"lacks", JSON_LIST},    {"complaint", JSON_TEXT}, {"faults", JSON_LIST},
+               {"seed", JSON_TEXT},     {"results", JSON_OBJECT}};
+
+enum { MEMBERS = sizeof members / sizeof members[0] };
+
+/* A member that is misspelt, or of another kind, would be passed over without a word. */
+static int check_members(const struct reader *x, const struct json *j)
+{
+  const char *names[MEMBERS], *near, *seed = json_text(json_member(j, "seed"));
+
+  for (size_t n = 0; n < MEMBERS; n++) names[n] = members[n].name;
+  for (const struct json *i = json_first(j); i; i = json_next(i)) {
+    size_t n = 0;
+
+    while (n < MEMBERS && strcmp(names[n], json_name(i)) != 0) n++;
+    if (n == MEMBERS) {
+      near = text_nearest(json_name(i), names, MEMBERS);
+      return err_set(x->e, EX_DATAERR, x->file, 0, "a practice case has no \"%.40s\"%s%s%s", json_name(i),
+                     near ? "; did you mean \"" : ".", near ? near : "", near ? "\"?" : "");
+    }
+    if (json_kind(i) != members[n].kind)
+      return err_set(x->e, EX_DATAERR, x->file, 0, "\"%s\" is to be %s, not %s.", names[n],
+                     json_kind_name(members[n].kind), json_kind_name(json_kind(i)));
+  }
+  if (seed[strspn(seed, "0123456789")] || strlen(seed) > 20 || (json_member(j, "seed") && !*seed))
+    return err_set(x->e, EX_DATAERR, x->file, 0, "\"seed\" is to be a whole number, as a text: \"7\".");
+  return 0;
+}
+
 static int read_case(const struct reader *x, const struct json *j, struct hidden *out)
 {
   struct bench_case c;
@@ -118,6 +151,8 @@ static int read_case(const struct reader *x, const struct json *j, struct hidden
   if (strcmp(json_text(json_member(j, "pullcord")), CASEWORK_VERSION) != 0)
     return err_set(x->e, EX_DATAERR, x->file, 0, "is not a practice case: \"pullcord\" is to be \"%s\".",
                    CASEWORK_VERSION);
+  status = check_members(x, j);
+  if (status) return status;
   case_begin(&c, x->k);
   status = read_machine(x, j, &c);
   if (status == 0) status = read_list(x, json_member(j, "faults"), "fault", ENTRY_FAULT, faults, &count);

@@ -1,4 +1,5 @@
 /* debrief_json.c - a debrief for programs; see debrief.h. */
+#include <stdio.h>
 #include <stdlib.h>
 
 #include "practice/debrief.h"
@@ -31,6 +32,7 @@ static struct json *moved_json(const struct run *r, const struct step *s)
     json_put_number(j, "decibans", m->db);
     debrief_why(&why, r, m);
     if (why.len) json_put_text(j, "why", buf_text(&why));
+    if (m->sign >= 0) json_put_text(j, "basis", basis_name(r->k->signs[m->sign].origin.basis));
     buf_free(&why);
     json_push(list, j);
   }
@@ -54,7 +56,12 @@ static struct json *step_json(const struct run *r, const struct step *s)
   json_put_bool(j, "right", s->right);
   debrief_better(&b, r->k, &s->better);
   put_buf(j, "better", &b);
+  if (s->entry.act == ACT_CHECK && s->result.sure > 0 && s->result.result < 0) {
+    json_put_number(j, "reading", s->result.value);
+    json_put_text(j, "unit", r->k->checks[s->entry.at].unit->name);
+  }
   if (s->falls_on >= 0) json_put_text(j, "result", r->k->checks[s->entry.at].results.items[s->falls_on]);
+  if (s->entry.sure >= 0) json_put_number(j, "sure", s->entry.sure);
   json_put_text(j, "leading", fault_id(r->k, s->leading));
   json_put_number(j, "leading-chance", s->leading_chance);
   if (s->expect) json_put_text(j, "expected", s->expect);
@@ -75,8 +82,13 @@ struct json *debrief_json(const struct debrief *d)
 {
   struct json *j = json_object(), *list = json_list();
   struct buf b = {0};
+  char text[32];
 
   json_put_text(j, "pullcord", DEBRIEF_VERSION);
+  json_put_text(j, "apprentice", d->sitting->apprentice);
+  json_put_text(j, "level", level_name(d->sitting->level));
+  snprintf(text, sizeof text, "%llu", (unsigned long long)d->sitting->seed);
+  json_put_text(j, "seed", text);
   json_put_text(j, "machine", d->k->classes[d->run->c.machine_class].id);
   json_put_text(j, "words", hidden_words(&d->run->hidden));
   json_put_text(j, "end", run_end_name(d->run->end));

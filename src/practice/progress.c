@@ -229,9 +229,21 @@ void progress_text(struct buf *out, const struct progress *p, int width)
   buf_free(&b);
 }
 
+/* How often it was said how sure, how sure on average, how often it was so. */
+static struct json *sure_json(const struct progress *p)
+{
+  struct json *j = json_object();
+
+  json_put_number(j, "stated", p->brier_count);
+  json_put_number(j, "right", p->sure_right);
+  json_put_number(j, "mean", p->sure / p->brier_count);
+  json_put_number(j, "brier", p->brier / p->brier_count);
+  return j;
+}
+
 struct json *progress_json(const struct progress *p)
 {
-  struct json *j = json_object(), *list = json_list();
+  struct json *j = json_object(), *list = json_list(), *latest = json_list();
 
   json_put_text(j, "pullcord", "progress-1");
   json_put_text(j, "apprentice", p->apprentice);
@@ -242,7 +254,14 @@ struct json *progress_json(const struct progress *p)
   json_put_number(j, "minutes", p->minutes);
   json_put_number(j, "given-away", p->given_away);
   json_put_number(j, "expected", p->expected);
-  if (p->brier_count) json_put_number(j, "brier", p->brier / p->brier_count);
+  if (p->brier_count) json_put(j, "sure", sure_json(p));
+  for (int i = 0; i < p->latest_count; i++) {
+    struct json *run = json_object();
+
+    json_put_number(run, "given-away", p->latest[i]);
+    json_push(latest, run);
+  }
+  json_put(j, "latest", latest);
   for (int i = 0; i < PROGRESS_SYSTEMS; i++) {
     struct json *y = json_object();
 

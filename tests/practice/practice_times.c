@@ -1,5 +1,6 @@
 /* practice_times.c - how long things take: a new machine, the judgement of a step, a class set
- * of 30 apprentices with 10 runs each scored from its records. Usage: practice_times [MACHINES] */
+ * of 30 apprentices with 10 runs each scored from its records, and a run judged anew from its
+ * record. Usage: practice_times [MACHINES]; cmake --build BUILD --target bench-practice. */
 #define _XOPEN_SOURCE 700
 #include <ftw.h>
 #include <stdio.h>
@@ -10,18 +11,23 @@
 
 #include "base/file.h"
 #include "practice/progress.h"
+#include "practice/unsafe.h"
 #include "practice/walk.h"
 #include "with.h"
 
-enum { MOST = 100000, APPRENTICES = 30, RUNS = 10 };
+enum { MOST = 10000, STEPS = 15, APPRENTICES = 30, RUNS = 10 };
 
-static double now(void)
+/* Milliseconds of the clock on the wall, or of the processor's time for us alone. */
+static double ms(clockid_t clock)
 {
   struct timespec t;
 
-  clock_gettime(CLOCK_MONOTONIC, &t);
+  clock_gettime(clock, &t);
   return (double)t.tv_sec * 1e3 + (double)t.tv_nsec / 1e6;
 }
+
+static double now(void) { return ms(CLOCK_MONOTONIC); }
+static double spent(void) { return ms(CLOCK_PROCESS_CPUTIME_ID); }
 
 static int by_size(const void *x, const void *y)
 {
@@ -46,8 +52,9 @@ static int remove_one(const char *path, const struct stat *s, int type, struct F
   return remove(path);
 }
 
-/* Keeps one finished run under 30 names, ten times each, and reads them all back. */
-static void time_set(struct with *w, const struct record *x)
+/* Keeps the runs, one after the other and round again, under 30 names, ten each, and reads all
+ * back as "practice score" does. */
+static void time_set(struct with *w, const struct record *runs, size_t count)
 {
   char state[] = "/tmp/practice-times-XXXXXX", name[32];
   double start;
@@ -55,19 +62,16 @@ static void time_set(struct with *w, const struct record *x)
   int bad, over = 0;
 
   if (!mkdtemp(state)) return;
-  for (int a = 0; a < APPRENTICES; a++) {
-    char *folder;
+  for (size_t i = 0; i < APPRENTICES * RUNS; i++) {
+    char *folder, *path;
 
-    snprintf(name, sizeof name, "a-%d", a + 1);
+    snprintf(name, sizeof name, "a-%d", (int)(i / RUNS) + 1);
     folder = progress_folder(state, name);
     file_make_folder(folder, &e);
     free(folder);
-    for (int n = 1; n <= RUNS; n++) {
-      char *path = progress_file(state, name, n);
-
-      record_keep(path, &w->k, x, &e);
-      free(path);
-    }
+    path = progress_file(state, name, (int)(i % RUNS) + 1);
+    record_keep(path, &w->k, &runs[i % count], &e);
+    free(path);
   }
   start = now();
   for (int a = 0; a < APPRENTICES; a++) {
@@ -82,50 +86,102 @@ static void time_set(struct with *w, const struct record *x)
   nftw(state, remove_one, 8, FTW_DEPTH | FTW_PHYS);
 }
 
-int main(int argc, char **argv)
+/* Judges every run once more from its entries. False when one comes to something else. */
+static bool time_replay(struct with *w, const struct record *runs, size_t count)
 {
-  int machines = argc > 1 ? atoi(argv[1]) : 40;
-  double *made = mem_array(MOST, sizeof *made), *begun = mem_array(MOST, sizeof *begun),
-         *step = mem_array(MOST, sizeof *step);
-  size_t made_count = 0, steps = 0;
-  struct record last = {.sitting = {.kind = HIDDEN_ANY, .level = LEVEL_FREE}};
-  void *state;
-  struct with *w;
+  double *took = mem_array(count, sizeof *took);
+  bool same = true;
 
-  if (with_begin(&state)) return 1;
-  w = state;
-  for (int i = 1; i <= machines; i++) {
-    struct hidden_wish wish = {-1, HIDDEN_ANY, NULL, NULL};
-    struct hidden h;
+  for (size_t i = 0; i < count; i++) {
+    struct summary s;
     struct run r;
     struct err e;
     double start = now();
 
-    if (!hidden_make(&w->k, &wish, (uint64_t)i, &h)) return 1;
-    made[made_count] = now() - start;
-    if (run_begin(&r, &w->k, w->assessor, &h, false, &e)) return 1;
-    begun[made_count++] = now() - start;
-    while (r.end == RUN_OPEN && r.step_count < 15 && steps < MOST) {
-      struct entry entry = walk_best(&r);
-
-      run_make_safe(&r, &entry);
-      start = now();
-      if (run_do(&r, &entry, &e)) return 1;
-      step[steps++] = now() - start;
-      record_add(&last, &entry);
-    }
-    summary_of(&r, &last.summary);
+    if (record_replay(&runs[i], &w->k, w->assessor, SIZE_MAX, &r, &e)) return false;
+    took[i] = now() - start;
+    summary_of(&r, &s);
+    same = same && s.regret == runs[i].summary.regret && s.steps == runs[i].summary.steps;
     run_free(&r);
   }
-  last.summary.over = true;
-  tell("a machine made up", made, made_count);
-  tell("the same, weighed and planned for", begun, made_count);
-  tell("a step judged, done, weighed, planned on", step, steps);
-  last.count = last.count < 10 ? last.count : 10;
-  time_set(w, &last);
-  record_free(&last);
-  free(made);
-  free(begun);
-  free(step);
-  return with_end(&state);
+  tell("a whole run judged anew from its record", took, count);
+  free(took);
+  return same;
+}
+
+struct times {
+  double *made, *begun, *step, *begun_spent, *step_spent;
+  size_t machines, steps;
+};
+
+/* One machine, walked by the best path and kept as a record. */
+static bool walk(struct with *w, uint64_t seed, struct times *t, struct record *x)
+{
+  struct hidden_wish wish = {-1, HIDDEN_ANY, NULL, NULL};
+  struct hidden h;
+  struct run r;
+  struct err e;
+  double start = now(), from = spent();
+
+  if (!hidden_make(&w->k, &wish, seed, &h)) return false;
+  t->made[t->machines] = now() - start;
+  if (run_begin(&r, &w->k, w->assessor, &h, false, &e)) return false;
+  t->begun_spent[t->machines] = spent() - from;
+  t->begun[t->machines++] = now() - start;
+  *x = (struct record){.sitting = {.kind = HIDDEN_ANY, .level = LEVEL_EXAM, .seed = seed}};
+  while (r.end == RUN_OPEN && r.step_count < STEPS) {
+    struct entry entry = walk_best(&r);
+
+    if (unsafe_wants_lead_off(&r, &entry)) record_add(x, &(struct entry){.act = ACT_LEAD, .sure = -1});
+    if (unsafe_makes_spark(&r, &entry)) record_add(x, &(struct entry){.act = ACT_WIPE, .sure = -1});
+    run_make_safe(&r, &entry);
+    start = now();
+    from = spent();
+    if (run_do(&r, &entry, &e)) return false;
+    t->step_spent[t->steps] = spent() - from;
+    t->step[t->steps++] = now() - start;
+    record_add(x, &entry);
+  }
+  summary_of(&r, &x->summary);
+  x->summary.over = true;
+  run_free(&r);
+  return true;
+}
+
+int main(int argc, char **argv)
+{
+  int machines = argc > 1 ? atoi(argv[1]) : 40;
+  size_t most = machines > 0 && machines <= MOST ? (size_t)machines : 40;
+  struct times t = {mem_array(most, sizeof(double)),
+                    mem_array(most, sizeof(double)),
+                    mem_array(most * STEPS, sizeof(double)),
+                    mem_array(most, sizeof(double)),
+                    mem_array(most * STEPS, sizeof(double)),
+                    0,
+                    0};
+  struct record *runs = mem_array(most, sizeof *runs);
+  struct with *w;
+  void *state;
+  bool same;
+
+  if (with_begin(&state)) return 1;
+  w = state;
+  for (size_t i = 0; i < most; i++)
+    if (!walk(w, i + 1, &t, &runs[i])) return 1;
+  tell("a machine made up", t.made, t.machines);
+  tell("the same, weighed and planned for", t.begun, t.machines);
+  tell("  processor time", t.begun_spent, t.machines);
+  tell("a step judged, done, weighed, planned on", t.step, t.steps);
+  tell("  processor time", t.step_spent, t.steps);
+  time_set(w, runs, most);
+  same = time_replay(w, runs, most);
+  if (!same) printf("NOT as it was kept\n");
+  for (size_t i = 0; i < most; i++) record_free(&runs[i]);
+  free(runs);
+  free(t.made);
+  free(t.begun);
+  free(t.begun_spent);
+  free(t.step_spent);
+  free(t.step);
+  return with_end(&state) || !same;
 }
