@@ -60,34 +60,69 @@ static void add_times(double *restrict to, const double *restrict from, double f
   for (size_t i = 0; i < n; i++) to[i] += factor * from[i];
 }
 
+/* Nearly every finding has two grades: high becomes all of itself and `up` of low, low what is
+ * left of it; both in one pass. */
+static void raise_pair(double *restrict low, double *restrict high, const double *chance, double all,
+                       size_t n)
+{
+  for (size_t i = 0; i < n; i++) {
+    high[i] = high[i] * all + chance[1] * low[i];
+    low[i] *= chance[0];
+  }
+}
+
+/* The same seen from the end. */
+static void lower_pair(double *restrict low, double *restrict high, const double *chance, double all,
+                       size_t n)
+{
+  for (size_t i = 0; i < n; i++) {
+    low[i] = low[i] * chance[0] + chance[1] * high[i];
+    high[i] *= all;
+  }
+}
+
 /* The fault brings a grade: every cell moves to the higher of its own and that grade. */
+static void raise_block(double *base, const struct net_reach *r, int grades, size_t stride)
+{
+  for (int g = grades - 1; g >= 0; g--) {
+    double *to = base + (size_t)g * stride;
+
+    times(to, net_up_to(r->chance, g), stride);
+    for (int h = 0; h < g; h++) add_times(to, base + (size_t)h * stride, r->chance[g], stride);
+  }
+}
+
+/* The same step seen from the end: value of a cell before the fault acts. */
+static void lower_block(double *base, const struct net_reach *r, int grades, size_t stride)
+{
+  for (int g = 0; g < grades; g++) {
+    double *to = base + (size_t)g * stride;
+
+    times(to, net_up_to(r->chance, g), stride);
+    for (int h = g + 1; h < grades; h++) add_times(to, base + (size_t)h * stride, r->chance[h], stride);
+  }
+}
+
 static void raise_table(const struct net_work *w, const struct net_reach *r, double *cells)
 {
   const struct net_open *o = &w->open[r->finding];
   size_t stride = o->stride, block = stride * (size_t)o->grades;
+  double all = net_up_to(r->chance, 1);
 
   for (double *base = cells; base < cells + w->cells; base += block)
-    for (int g = o->grades - 1; g >= 0; g--) {
-      double *to = base + (size_t)g * stride;
-
-      times(to, net_up_to(r->chance, g), stride);
-      for (int h = 0; h < g; h++) add_times(to, base + (size_t)h * stride, r->chance[g], stride);
-    }
+    if (o->grades == 2) raise_pair(base, base + stride, r->chance, all, stride);
+    else raise_block(base, r, o->grades, stride);
 }
 
-/* The same step seen from the end: value of a cell before the fault acts. */
 static void lower_table(const struct net_work *w, const struct net_reach *r, double *cells)
 {
   const struct net_open *o = &w->open[r->finding];
   size_t stride = o->stride, block = stride * (size_t)o->grades;
+  double all = net_up_to(r->chance, 1);
 
   for (double *base = cells; base < cells + w->cells; base += block)
-    for (int g = 0; g < o->grades; g++) {
-      double *to = base + (size_t)g * stride;
-
-      times(to, net_up_to(r->chance, g), stride);
-      for (int h = g + 1; h < o->grades; h++) add_times(to, base + (size_t)h * stride, r->chance[h], stride);
-    }
+    if (o->grades == 2) lower_pair(base, base + stride, r->chance, all, stride);
+    else lower_block(base, r, o->grades, stride);
 }
 
 static void act(const struct net_work *w, size_t f, double *cells, bool forwards)
