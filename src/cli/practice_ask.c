@@ -93,8 +93,9 @@ static void show_meanings(const struct practice *p, int check)
 static char *ask_expectation(struct practice *p, int check)
 {
   show_choices(p, check);
+  bench_say("What do you expect, and what would it tell you? (don't know; back: the check is not made)");
   for (;;) {
-    char *line = terminal_line("What do you expect, and what would it tell you? (back: not made) ");
+    char *line = terminal_line("expect> ");
 
     if (!line) return NULL;
     text_lower(line);

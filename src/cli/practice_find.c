@@ -15,23 +15,35 @@
 enum { MOST = 6 };
 static const double enough = 0.3, clear = 0.6, margin = 0.12;
 
+static bool is_yes_or_no(const char *line)
+{
+  return strcmp(line, "yes") == 0 || strcmp(line, "y") == 0 || strcmp(line, "no") == 0 || strcmp(line, "n") == 0;
+}
+
 /* Lets the person choose by number. -1: none of them; any other line is taken as the next. */
 static int choose(struct practice *p, const char *const *names, const int *at, size_t count)
 {
-  char *line;
   int chosen = -1;
 
   for (size_t i = 0; i < count; i++) printf("  %zu. %s\n", i + 1, names[i]);
   printf("  0. none of these\n");
-  line = terminal_line("which? ");
-  if (line && line[0] >= '1' && (size_t)(line[0] - '0') <= count && !line[1]) chosen = at[line[0] - '1'];
-  if (line && *line && !isdigit((unsigned char)*line)) {
+  for (;;) {
+    char *line = terminal_line("which? ");
+
+    if (line && line[0] >= '1' && (size_t)(line[0] - '0') <= count && !line[1]) chosen = at[line[0] - '1'];
+    if (!line || !*line || chosen >= 0 || strcmp(line, "0") == 0) {
+      free(line);
+      return chosen;
+    }
+    if (isdigit((unsigned char)*line) || is_yes_or_no(line)) {
+      bench_say("One of the numbers, please; 0 for none of these.");
+      free(line);
+      continue;
+    }
     free(p->again);
     p->again = line;
     return -1;
   }
-  free(line);
-  return chosen;
 }
 
 /* A name that only half fits is asked about, since making a check costs minutes. */

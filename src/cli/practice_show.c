@@ -58,8 +58,8 @@ void practice_show_standing(const struct practice *p)
 
   printf("\n");
   if (!p->shown) show_found(r);
-  buf_addf(&b, "[%s, \"%s\" | %.0f min", p->k->classes[r->c.machine_class].name, hidden_words(&r->hidden),
-           r->minutes);
+  buf_addf(&b, "[%s, \"%s\" | %.*f min", p->k->classes[r->c.machine_class].name, hidden_words(&r->hidden),
+           r->minutes > 0 && r->minutes < 10, r->minutes);
   if (r->parts > 0) buf_addf(&b, ", parts %.0f", r->parts);
   buf_addf(&b, " | plug lead %s", r->lead_off ? "OFF" : "on");
   if (r->spilt) buf_add(&b, " | PETROL SPILT");

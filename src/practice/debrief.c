@@ -68,19 +68,47 @@ void debrief_better(struct buf *out, const struct knowledge *k, const struct adv
   else buf_add(out, "tell the owner, and stop");
 }
 
-void debrief_why(struct buf *out, const struct run *r, const struct moved *m)
+static void add_times(struct buf *out, double chance)
 {
-  const struct sign *s = m->sign >= 0 ? &r->k->signs[m->sign] : NULL;
+  buf_addf(out, "%.*f", chance < 0.01, 100 * chance);
+}
 
-  if (!s) return;
-  if (s->why && *s->why) buf_addf(out, "%s ", s->why);
-  else
-    buf_addf(out, "%s \"%s\" %.0f times in 100, a sound machine %.*f ",
-             m->db < 0 ? "it would show" : "it shows", r->k->checks[s->check].labels.items[s->result],
-             100 * s->chance, r->k->checks[s->check].anyway.items[s->result - 1] < 0.01,
-             100 * r->k->checks[s->check].anyway.items[s->result - 1]);
-  buf_addf(out, "[%s%s%s]", basis_name(s->origin.basis), s->origin.source_id ? " " : "",
-           s->origin.source_id ? s->origin.source_id : "");
+/* A fault that the result is no sign of: it goes up because others went down, and the other way
+ * round. */
+static void why_without_sign(struct buf *out, const struct check *c, int result, double db)
+{
+  if (db > 0) {
+    buf_add(out, "others lost more by it");
+  } else if (result > 0) {
+    buf_addf(out, "\"%s\" would be chance, ", c->labels.items[result]);
+    add_times(out, c->anyway.items[result - 1]);
+    buf_addf(out, " times in 100 [%s]", basis_name(c->origin.basis));
+  } else {
+    buf_add(out, "others gained by it");
+  }
+}
+
+void debrief_why(struct buf *out, const struct run *r, const struct step *s, const struct moved *m)
+{
+  const struct sign *sign = m->sign >= 0 ? &r->k->signs[m->sign] : NULL;
+  const struct check *c;
+
+  if (s->entry.act != ACT_CHECK || s->falls_on < 0) return;
+  c = &r->k->checks[s->entry.at];
+  if (!sign) {
+    why_without_sign(out, c, s->falls_on, m->db);
+    return;
+  }
+  if (sign->why && *sign->why) {
+    buf_addf(out, "%s ", sign->why);
+  } else {
+    buf_addf(out, "it %s \"%s\" %.0f times in 100, a sound machine ", m->db < 0 ? "would show" : "shows",
+             c->labels.items[sign->result], 100 * sign->chance);
+    add_times(out, c->anyway.items[sign->result - 1]);
+    buf_add(out, " ");
+  }
+  buf_addf(out, "[%s%s%s]", basis_name(sign->origin.basis), sign->origin.source_id ? " " : "",
+           sign->origin.source_id ? sign->origin.source_id : "");
 }
 
 static void add_amount(struct buf *out, const struct check *c, double value)
@@ -118,10 +146,9 @@ void debrief_judged(struct buf *out, const struct run *r, const struct step *s)
   if (r->end == RUN_UNSAFE && s == &r->steps[r->step_count - 1]) {
     buf_add(out, "Stopped.");
   } else if (s->right) {
-    if (fix && !s->hit) buf_add(out, "Right to try, though it was not it.");
-    else
-      buf_add(out,
-              s->regret < 0.05 ? "Right: nothing better to do." : "Right: as good as the best, within 2 %.");
+    buf_add(out, fix && !s->hit ? "Right to try, though it was not it" : "Right");
+    if (s->regret < 0.05) buf_add(out, fix && !s->hit ? "." : ": nothing better to do.");
+    else buf_addf(out, ", within 2 %% of the best: gave away %.1f min.", s->regret);
   } else {
     buf_addf(out, "Gave away %.1f min. Better: ", s->regret);
     debrief_better(out, r->k, &s->better);

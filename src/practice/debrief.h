@@ -55,8 +55,9 @@ void debrief_better(struct buf *out, const struct knowledge *k, const struct adv
 const char *debrief_fault(const struct knowledge *k, int fault);
 void debrief_result(struct buf *out, const struct knowledge *k, const struct case_result *r);
 
-/* How a result bears on a fault and what that rests on: "why ... [estimate]"; or "" . */
-void debrief_why(struct buf *out, const struct run *r, const struct moved *m);
+/* How the result of a step bears on a fault that it moved, and what that rests on: "it shows ...
+ * [estimate]"; "" for steps that are no checks. */
+void debrief_why(struct buf *out, const struct run *r, const struct step *s, const struct moved *m);
 
 /* What a reading amounts to on this machine, and where it would have been sound; "" for steps
  * without a reading. */

@@ -223,7 +223,7 @@ static void add_moved(struct buf *out, const struct run *r, const struct step *s
     buf_add(out, "<b>");
     escape(out, debrief_fault(r->k, m->fault));
     buf_addf(out, " %.0f &rarr; %.0f %%</b> (%+.0f db)", 100 * m->before, 100 * m->after, m->db);
-    debrief_why(&why, r, m);
+    debrief_why(&why, r, s, m);
     if (why.len) buf_add(out, ": ");
     escape_buf(out, &why);
     buf_add(out, "<br>");

@@ -30,7 +30,7 @@ static struct json *moved_json(const struct run *r, const struct step *s)
     json_put_number(j, "before", m->before);
     json_put_number(j, "after", m->after);
     json_put_number(j, "decibans", m->db);
-    debrief_why(&why, r, m);
+    debrief_why(&why, r, s, m);
     if (why.len) json_put_text(j, "why", buf_text(&why));
     if (m->sign >= 0) json_put_text(j, "basis", basis_name(r->k->signs[m->sign].origin.basis));
     buf_free(&why);

@@ -22,7 +22,7 @@ static void add_moved(struct buf *out, const struct run *r, const struct step *s
     struct buf b = {0}, why = {0};
 
     if (fabs(m->db) < 1) continue;
-    debrief_why(&why, r, m);
+    debrief_why(&why, r, s, m);
     buf_addf(&b, "%s %.0f -> %.0f %% (%+.0f db)%s%s", debrief_fault(r->k, m->fault), 100 * m->before,
              100 * m->after, m->db, why.len ? ": " : "", buf_text(&why));
     line(out, buf_text(&b), width, indent, "         ");

@@ -9,7 +9,6 @@ static const char *const lead_caution[] = {"plug-lead-off", NULL};
 static const char *const cuts[] = {"blade-edges",    "chain-edges",   "pinch-belts",
                                    "auger-clearing", "damaged-blade", NULL};
 static const char *const spill_caution[] = {"waste-fuel", NULL};
-static const char *const spark_caution[] = {"ignition-voltage", "spark-test-grounded", NULL};
 
 struct forbidden {
   const char *name, *words[5], *only_on, *why;
@@ -101,8 +100,7 @@ bool unsafe_makes_spark(const struct run *r, const struct entry *entry)
 {
   if (entry->act == ACT_PROVE) return true;
   if (entry->act != ACT_CHECK) return false;
-  return engine_turns(&r->k->checks[entry->at]) &&
-         has_caution(&r->k->checks[entry->at].cautions, spark_caution);
+  return engine_turns(&r->k->checks[entry->at]);
 }
 
 bool unsafe_spills(const struct run *r, const struct entry *entry) { return warned(r, entry, spill_caution); }
@@ -151,8 +149,8 @@ bool unsafe_now(const struct run *r, const struct entry *entry, char *why, size_
   }
   if (r->spilt && unsafe_makes_spark(r, entry)) {
     snprintf(why, size,
-             "Petrol was let out and not wiped up, and this makes a spark: the vapour fires. Type \"wipe\" "
-             "first, and let it dry.");
+             "Petrol was let out and not wiped up, and this turns the engine: one spark, or a hot silencer, "
+             "and the vapour fires. Type \"wipe\" first, and let it dry.");
     return true;
   }
   if (entry->act != ACT_CHECK) return false;

@@ -9,8 +9,8 @@
  * forbidden acts. */
 bool unsafe_now(const struct run *r, const struct entry *entry, char *why, size_t size);
 
-/* Does this entry put hands where the machine cuts or nips? Does it make a spark? Does it let
- * petrol out? */
+/* Does this entry put hands where the machine cuts or nips? Does it turn the engine, which
+ * makes sparks? Does it let petrol out? */
 bool unsafe_wants_lead_off(const struct run *r, const struct entry *entry);
 bool unsafe_makes_spark(const struct run *r, const struct entry *entry);
 bool unsafe_spills(const struct run *r, const struct entry *entry);

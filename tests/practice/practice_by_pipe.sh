@@ -78,7 +78,7 @@ says "Petrol was let out and not wiped up"
 
 # guided: asked first, told afterwards; back is not made, and a reading is judged first
 practice --as emil --case "$work/mower.json" --level guided -- "hint" "compression" "back" \
-  "fuel-look-and-smell" "" "how" "sour" "compression" "don't know" "yes" "2" "quit"
+  "fuel-look-and-smell" "" "how" "sour" "wipe" "compression" "don't know" "yes" "2" "quit"
 says "Best next:"
 says "It can show: "
 says "Not done."
