@@ -28,6 +28,8 @@
     (why "What a machine of no known class is taken to be worth, in shop minutes."))
   (setting (id while-in-there) (value 4) (basis estimate)
     (why "Minutes up to which a check counts as nearly free while covers are off."))
+  (setting (id near-tie) (value 0.04) (basis estimate)
+    (why "Share of the expected minutes within which checks count as equal: the most telling first."))
   (setting (id turn-minutes) (value 1) (basis estimate)
     (why "Minutes that turning to any one check takes besides the check itself."))
   (setting (id mended-share) (value 0.1) (basis estimate)

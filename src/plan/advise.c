@@ -131,6 +131,28 @@ static void be_exact(struct adviser *a)
   a->method = ADVICE_EXACT;
 }
 
+/* The figures are estimates: checks that come to nearly the same are a tie, and of those the one
+ * that tells most about what is behind the trouble goes first. It must still come cheaper than
+ * repairing or giving up straight away. */
+static void prefer_telling(struct adviser *a)
+{
+  double most = a->moves[0].cost * (1 + knowledge_setting(a->s.k, "near-tie", 0)), best = -1;
+  size_t first = 0;
+  struct weighed m;
+
+  if (a->moves[0].move.kind != PLAN_ASK) return;
+  for (size_t i = 0; i < a->count && a->moves[i].cost <= most && a->moves[i].move.kind == PLAN_ASK; i++) {
+    double tells = plan_information(&a->s.problem, &a->start, a->moves[i].move.at);
+
+    if (!a->moves[i].kept || tells <= best) continue;
+    best = tells;
+    first = i;
+  }
+  m = a->moves[first];
+  memmove(&a->moves[1], &a->moves[0], first * sizeof m);
+  a->moves[0] = m;
+}
+
 static void weigh_moves(struct adviser *a)
 {
   a->method = ADVICE_LOOK_AHEAD;
@@ -140,6 +162,7 @@ static void weigh_moves(struct adviser *a)
   if (a->s.suspects.count <= FEW) be_exact(a);
   if (a->method != ADVICE_EXACT) roll_out(a);
   sort_moves(a);
+  prefer_telling(a);
 }
 
 /* ---- telling it ------------------------------------------------------------------------ */
