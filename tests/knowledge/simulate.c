@@ -90,6 +90,24 @@ static void print_row(const char *name, const struct tally *t)
          100 * (double)t->three / n, (double)t->steps / n, t->minutes / n, t->brier / n);
 }
 
+/* How far the stated chances of one system can be trusted, `width` bins taken together. */
+static void print_reliability(const char *name, const struct tally *t, int width)
+{
+  for (int b = 0; b < BINS; b += width) {
+    size_t count = 0, hits = 0;
+    double sum = 0;
+
+    for (int i = b; i < b + width; i++) {
+      count += t->bin_count[i];
+      hits += t->bin_hits[i];
+      sum += t->bin_sum[i];
+    }
+    if (count)
+      printf("%-12s %3d-%3d %%  %5zu jobs  stated %5.1f %%  right %5.1f %%\n", name, b * 10, (b + width) * 10,
+             count, 100 * sum / (double)count, 100 * (double)hits / (double)count);
+  }
+}
+
 int main(int argc, char **argv)
 {
   size_t jobs = argc > 1 ? strtoul(argv[1], NULL, 10) : 200;
@@ -109,12 +127,9 @@ int main(int argc, char **argv)
          (unsigned long long)(seed + jobs - 1));
   printf("%-12s %6s  %7s  %7s  %6s  %8s   %s\n", "system", "jobs", "first", "three", "checks", "minutes", "Brier");
   for (int i = 0; i <= SYSTEMS; i++) print_row(i < SYSTEMS ? systems[i] : "all", &tallies[i]);
-  printf("\nstated chance of the first cause against how often it was right\n");
-  for (int b = 0; b < BINS; b++)
-    if (tallies[SYSTEMS].bin_count[b])
-      printf("  %3d-%3d %%  %5zu jobs  stated %5.1f %%  right %5.1f %%\n", b * 10, b * 10 + 10,
-             tallies[SYSTEMS].bin_count[b], 100 * tallies[SYSTEMS].bin_sum[b] / (double)tallies[SYSTEMS].bin_count[b],
-             100 * (double)tallies[SYSTEMS].bin_hits[b] / (double)tallies[SYSTEMS].bin_count[b]);
+  puts("\nstated chance of the first cause against how often it was right");
+  print_reliability("all", &tallies[SYSTEMS], 1);
+  for (int i = 0; i < SYSTEMS; i++) print_reliability(systems[i], &tallies[i], 2);
   assessor_close(assessor);
   knowledge_free(&k);
   return 0;
