@@ -20,6 +20,7 @@ static void run_file(const struct knowledge *k, const char *path)
 
   if (case_file_read(k, path, &f, &e) == 0) {
     if (assessor_open(k, &assessor, &e) == 0 && assess_case(assessor, &f.c, &a, &e) == 0) {
+      if (expects_next(&f)) assess_advise(&a, &f.c);
       expect_all(k, &f, &a, &b);
       if (b.len)
         buf_addf(&b, " [first: %s %.2f, sound %.2f]", part_fault_id(k, a.ranking[0].fault),

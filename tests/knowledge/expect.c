@@ -112,11 +112,30 @@ static void check_disposition(const struct knowledge *k, const struct assessment
   }
 }
 
+/* The first recommended check must be one of these; with a repair found there need be none. Where
+ * the work was not planned in full there is nothing to compare. */
+static void check_next(const struct knowledge *k, const struct assessment *a, const struct json *want,
+                       struct buf *b)
+{
+  const struct json *list = json_member(want, "next");
+  bool good = !list || !a->advised || a->disposition != DISPOSITION_KEEP_LOOKING;
+
+  for (const struct json *i = list ? json_first(list) : NULL; i; i = json_next(i)) {
+    int check = knowledge_find(k, ENTRY_CHECK, json_text(i));
+
+    known(k, ENTRY_CHECK, json_text(i), b);
+    good = good || (a->plan.count > 0 && a->plan.steps[0].check == check);
+  }
+  if (!good) complain(b, "next is", a->plan.count ? k->checks[a->plan.steps[0].check].id : "nothing", NO_RANK);
+}
+
+bool expects_next(const struct case_file *f) { return json_member(f->want, "next") != NULL; }
+
 void expect_all(const struct knowledge *k, const struct case_file *f, const struct assessment *a,
                 struct buf *b)
 {
   static const char *const members[] = {"first",    "first-three", "not-first", "not-in-first-three",
-                                        "cautions", "disposition"};
+                                        "cautions", "disposition", "next"};
   size_t found = 0;
 
   for (const struct json *m = json_first(f->want); m; m = json_next(m)) {
@@ -134,6 +153,7 @@ void expect_all(const struct knowledge *k, const struct case_file *f, const stru
   check_rank(k, a, f->want, "not-in-first-three", 3, NO_RANK, b);
   check_cautions(k, &f->c, a, f->want, b);
   check_disposition(k, a, f->want, b);
+  check_next(k, a, f->want, b);
 }
 
 bool expects_fault(const struct case_file *f, const char *fault)

@@ -23,6 +23,10 @@ void case_file_free(struct case_file *f);
 void expect_all(const struct knowledge *k, const struct case_file *f, const struct assessment *a,
                 struct buf *b);
 
+/* Does it name checks of which one must be recommended first ("next")? Then assess_advise is
+ * wanted before expect_all. */
+bool expects_next(const struct case_file *f);
+
 /* Does the file expect anything of this fault by name? */
 bool expects_fault(const struct case_file *f, const char *fault);
 
