@@ -5,7 +5,6 @@
 #include "report/parts.h"
 
 static const char *const kinds[] = {"check", "repair", "prove", "look-further", "give-up"};
-static const char *const methods[] = {"exact", "rollout", "look-ahead"};
 
 static const char *step_id(const struct knowledge *k, const struct advice_step *s)
 {
@@ -132,7 +131,7 @@ struct json *answer_plan_json(const struct knowledge *k, const struct assessment
   const struct advice *v = &a->advice;
   struct json *o = json_object(), *options = json_list(), *steps = json_list(), *beside = json_list();
 
-  json_put_text(o, "method", methods[v->method]);
+  json_put_text(o, "method", advice_method_name(v->method));
   json_put_number(o, "expected_minutes", v->cost);
   json_put_number(o, "without_more_checks", v->no_checks);
   json_put_bool(o, "stop_checking", v->stop_checking);
