@@ -221,6 +221,31 @@ bool history_outcome(const struct knowledge *k, const struct store_entries *entr
   return closed;
 }
 
+/* Only the advice that stood at a repair, a proof run or the end is looked at; the rest is not
+ * worth reading. */
+static void drop_old_advice(struct store_entries *entries)
+{
+  bool later = false; /* is there a later advice with nothing decisive between? */
+  size_t to = entries->count;
+
+  for (size_t i = entries->count; i > 0; i--) {
+    struct store_entry x = entries->items[i - 1];
+    bool advice = strcmp(x.kind, "advice") == 0;
+
+    if (advice && later) {
+      free(x.who);
+      free(x.kind);
+      free(x.body);
+      continue;
+    }
+    if (advice) later = true;
+    else if (strcmp(x.kind, "repair") == 0 || strcmp(x.kind, "proof") == 0) later = false;
+    entries->items[--to] = x;
+  }
+  memmove(entries->items, entries->items + to, (entries->count - to) * sizeof *entries->items);
+  entries->count -= to;
+}
+
 /* ---- the store ----------------------------------------------------------------------------- */
 
 static int read_one(struct store *s, const struct knowledge *k, const struct store_job *row, int64_t since,
@@ -228,9 +253,10 @@ static int read_one(struct store *s, const struct knowledge *k, const struct sto
 {
   struct store_entries entries;
   struct outcome *o;
-  int status = store_entries(s, row->id, &entries, e);
+  int status = store_entries_telling(s, row->id, &entries, e);
 
   if (status) return status;
+  drop_old_advice(&entries);
   o = outcomes_add(out);
   snprintf(o->id, sizeof o->id, "%s", row->id);
   if (!history_outcome(k, &entries, o) || o->closed <= since) {
@@ -259,8 +285,10 @@ int history_read(struct store *s, const struct knowledge *k, int64_t since, stru
 
   *out = (struct outcomes){0};
   if (status) return status;
+  status = store_read_begin(s, e);
   for (size_t i = 0, count = whole_seconds(&rows); i < count && status == 0; i++)
     status = read_one(s, k, &rows.items[i], since, out, e);
+  store_read_end(s);
   store_jobs_free(&rows);
   if (status) outcomes_free(out);
   return status;

@@ -109,8 +109,8 @@ int job_service_read(struct job_news *n, const char *words, struct err *e)
   char word[40];
   int status;
 
-  while (*(words += strspn(words, " ,"))) {
-    size_t len = strcspn(words, " ,");
+  while (*(words += strspn(words, " ,:"))) {
+    size_t len = strcspn(words, " ,:");
     enum job_service_state state = state_of(words, len);
 
     if (state != SERVICE_OPEN) return say_marked(n, marked, state, words + len + strspn(words + len, " ,:"), e);

@@ -79,6 +79,15 @@ int store_describe(struct store *s, const char *job, const struct store_about *a
 int store_entries(struct store *s, const char *job, struct store_entries *out, struct err *e);
 void store_entries_free(struct store_entries *entries);
 
+/* The same without the kinds that change neither the case nor its ending: owner, words, note,
+ * part, minutes, off, on, service. */
+int store_entries_telling(struct store *s, const char *job, struct store_entries *out, struct err *e);
+
+/* What is read between these is the store at one moment; each read takes less time. Nothing
+ * may be written meanwhile. */
+int store_read_begin(struct store *s, struct err *e);
+void store_read_end(struct store *s);
+
 /* The highest number among the entries of a job, which says whether others added some. */
 int store_last_number(struct store *s, const char *job, int64_t *out, struct err *e);
 

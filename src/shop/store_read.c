@@ -39,13 +39,8 @@ static void push_entry(sqlite3_stmt *q, int from, struct store_entries *out)
   x->body = store_column(q, from + 5);
 }
 
-int store_entries(struct store *s, const char *job, struct store_entries *out, struct err *e)
+static int read_entries(struct store *s, sqlite3_stmt *q, struct store_entries *out, struct err *e)
 {
-  sqlite3_stmt *q = store_use(s,
-                              "SELECT " ENTRY_COLUMNS
-                              " FROM entries WHERE job = (SELECT n FROM jobs WHERE id = ?)"
-                              " ORDER BY number, uid",
-                              "t", job);
   int code = SQLITE_ERROR, status = 0;
 
   *out = (struct store_entries){0};
@@ -54,6 +49,31 @@ int store_entries(struct store *s, const char *job, struct store_entries *out, s
   store_done(q);
   if (status) store_entries_free(out);
   return status;
+}
+
+#define ENTRIES_OF_JOB "SELECT " ENTRY_COLUMNS " FROM entries WHERE job = (SELECT n FROM jobs WHERE id = ?)"
+#define IN_ORDER " ORDER BY number, uid"
+
+int store_entries(struct store *s, const char *job, struct store_entries *out, struct err *e)
+{
+  return read_entries(s, store_use(s, ENTRIES_OF_JOB IN_ORDER, "t", job), out, e);
+}
+
+int store_entries_telling(struct store *s, const char *job, struct store_entries *out, struct err *e)
+{
+  return read_entries(s,
+                      store_use(s,
+                                ENTRIES_OF_JOB " AND kind NOT IN ('owner', 'words', 'note', 'part', 'minutes',"
+                                               " 'off', 'on', 'service')" IN_ORDER,
+                                "t", job),
+                      out, e);
+}
+
+int store_read_begin(struct store *s, struct err *e) { return store_run(s, "BEGIN", "cannot be read", e); }
+
+void store_read_end(struct store *s)
+{
+  if (!sqlite3_get_autocommit(s->db)) sqlite3_exec(s->db, "COMMIT", NULL, NULL, NULL);
 }
 
 static void empty(struct store_entries *entries)

@@ -37,6 +37,16 @@ static int copy_database(sqlite3 *from, sqlite3 *to)
   return code;
 }
 
+/* A copy brings its pages' size along, which a write-ahead log does not let it do: then the log
+ * is put away until the store is opened again. */
+static int same_pages(struct store *from, struct store *to, struct err *e)
+{
+  static const char size[] = "PRAGMA page_size";
+
+  if (store_number(from, size) == store_number(to, size)) return 0;
+  return store_run(to, "PRAGMA journal_mode = DELETE", "cannot be made ready for a copy", e);
+}
+
 /* A new file that stands by itself: no write-ahead log beside it. */
 static int copy_to_file(struct store *s, const char *path, struct err *e)
 {
@@ -134,6 +144,7 @@ int store_restore(const char *folder, const char *path, char *kept, size_t size,
       status = keep_present(to, folder, kept, size, e);
     }
   }
+  if (status == 0) status = same_pages(from, to, e);
   if (status == 0) {
     code = copy_database(from->db, to->db);
     if (code != SQLITE_OK)

@@ -12,9 +12,10 @@
 #include "base/random.h"
 #include "practice/hidden.h"
 #include "sample.h"
+#include "shop/history.h"
 #include "shop/jobfile.h"
 
-enum { CHECKS = 6, TIMES = 200, MACHINES = 2000, START = 1600000000, APART = 1800 };
+enum { CHECKS = 6, TIMES = 200, LEARNINGS = 50, MACHINES = 2000, START = 1600000000, APART = 1800 };
 
 static double now(void)
 {
@@ -213,6 +214,27 @@ static void time_opening(const char *folder)
   }
 }
 
+/* What a conversation does when it begins: how the latest closed jobs turned out, and what
+ * that makes of the chances. */
+static void time_learning(struct store *s)
+{
+  double ms[LEARNINGS], processor = used();
+  struct history h;
+  struct err e;
+
+  for (int i = 0; i < LEARNINGS; i++) {
+    double start = now();
+
+    must(history_learn(s, "/nonexistent", sample_knowledge(), &h, &e), &e);
+    ms[i] = 1e3 * (now() - start);
+    if (i == 0) printf("(learning from %ld proved of %zu closed jobs)\n", h.jobs, h.past.count);
+    history_free(&h);
+  }
+  processor = 1e3 * (used() - processor) / LEARNINGS;
+  print_times("learn from the latest 1,000 closed jobs", ms, LEARNINGS);
+  printf("%-44s %9.2f\n", "  its processor time, on average", processor);
+}
+
 static void time_work(struct store *s, long jobs, char (*ids)[STORE_ID])
 {
   static const char *const words[] = {"tiller",  "main jet", "starts dies", "chainsaw plug",
@@ -257,6 +279,7 @@ static void time_work(struct store *s, long jobs, char (*ids)[STORE_ID])
     store_jobs_free(&found);
   }
   print_times("list the open jobs", ms, TIMES);
+  time_learning(s);
 }
 
 int main(int argc, char **argv)

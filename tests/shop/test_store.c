@@ -16,6 +16,8 @@
 #include "base/file.h"
 #include "sample.h"
 
+enum { PAGE = 16384 }; /* of a new store */
+
 static void entries_come_in_the_order_they_were_added(void **state)
 {
   char *folder = sample_folder(), id[STORE_ID];
@@ -236,7 +238,7 @@ static void damage_is_said_and_nothing_is_changed(void **state)
   assert_int_equal(store_backup(s, good, &e), 0);
   store_close(s);
   assert_int_equal(stat(path, &st), 0);
-  for (off_t at = 0; at < st.st_size; at += 4096) {
+  for (off_t at = 0; at < st.st_size; at += PAGE) {
     assert_int_equal(file_read(good, 1u << 24, &before, &was, &e), 0);
     assert_int_equal(file_replace(path, before, was, &e), 0);
     free(before);
@@ -254,7 +256,7 @@ static void damage_is_said_and_nothing_is_changed(void **state)
     }
     free(before);
   }
-  assert_true(said * 4096 >= st.st_size * 3 / 4);
+  assert_true(said * PAGE >= st.st_size * 3 / 4);
   spoil(path, 0, 4096);
   assert_int_equal(store_restore(folder, good, kept, sizeof kept, &e), 0); /* and the way back */
   assert_int_equal(access(kept, F_OK), 0);
@@ -306,6 +308,35 @@ static void backup_and_restore_bring_everything_back(void **state)
   free(then);
   free(path);
   sample_remove(folder);
+}
+
+/* Backups of earlier versions have small pages. */
+static void a_backup_with_other_pages_comes_back_too(void **state)
+{
+  char *folder = sample_folder(), *old = sample_folder(), *path = file_join(old, "jobs.db"), id[STORE_ID], kept[500];
+  struct store *s = sample_store(old);
+  char *then, *now;
+  struct err e;
+
+  (void)state;
+  sample_job(s, "from long ago", id);
+  then = sample_export(s);
+  store_close(s);
+  meddle(old, "PRAGMA journal_mode = DELETE; PRAGMA page_size = 4096; VACUUM");
+  s = sample_store(folder);
+  sample_job(s, "of today", id);
+  store_close(s);
+  assert_int_equal(store_restore(folder, path, kept, sizeof kept, &e), 0);
+  s = sample_store(folder);
+  now = sample_export(s);
+  assert_string_equal(now, then);
+  sample_job(s, "and it goes on", id);
+  store_close(s);
+  free(now);
+  free(then);
+  free(path);
+  sample_remove(folder);
+  sample_remove(old);
 }
 
 static void a_batch_is_all_or_nothing(void **state)
@@ -387,6 +418,7 @@ int main(void)
       cmocka_unit_test(an_older_store_is_brought_up_to_date),
       cmocka_unit_test(damage_is_said_and_nothing_is_changed),
       cmocka_unit_test(backup_and_restore_bring_everything_back),
+      cmocka_unit_test(a_backup_with_other_pages_comes_back_too),
       cmocka_unit_test(a_batch_is_all_or_nothing),
       cmocka_unit_test(programs_that_write_at_once_lose_nothing)};
 
