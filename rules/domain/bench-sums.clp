@@ -59,7 +59,8 @@
     (card (check top-speed) (low ?l&:(< (engine-rpm ?f ?n) ?l)))
     (not (reading (check top-speed))))
   =>
-  (assert (implies (check top-speed) (result low) (strength 0.9))))
+  (assert (implies (check top-speed) (result low) (strength 0.95)))
+  (assert (weakens (check output-frequency) (by 1))))
 
 (defrule sums-hertz-say-fast
   "[published navedtra-14177 p. 3-14] The hertz pass for a set of either mains, but with these poles
@@ -73,7 +74,8 @@
     (card (check top-speed) (high ?t&:(> (engine-rpm ?f ?n) ?t)))
     (not (reading (check top-speed))))
   =>
-  (assert (implies (check top-speed) (result high) (strength 0.9))))
+  (assert (implies (check top-speed) (result high) (strength 0.95)))
+  (assert (weakens (check output-frequency) (by 1))))
 
 (defrule sums-blade-tip-too-fast
   "[common-practice] With a blade of this length the tip runs over 19 000 feet a minute, the usual limit for

@@ -7,6 +7,7 @@
 #include "arith/work.h"
 #include "base/text.h"
 #include "cli/bench.h"
+#include "cli/terminal.h"
 #include "shop/spec_folder.h"
 
 enum { MOST_WORDS = 24, MOST_FILLED = 4, FILLED = 120 };
@@ -21,8 +22,16 @@ static void list_all(void)
 {
   size_t n;
   const struct work *w = work_all(&n);
+  struct buf out = {0};
 
-  for (size_t i = 0; i < n; i++) printf("  %-16s %-28s %s\n", w[i].name, w[i].example, w[i].what);
+  for (size_t i = 0; i < n; i++) {
+    char first[80];
+
+    snprintf(first, sizeof first, "  %-15s %-20s ", w[i].name, w[i].example);
+    text_wrap(&out, w[i].what, terminal_width(), first, "                                        ");
+    buf_add(&out, "\n");
+  }
+  bench_print(&out);
   bench_say("Type work, the name and the values, for example: work %s %s.", w[0].name, w[0].example);
 }
 

@@ -82,7 +82,7 @@ static const struct command all[] = {
      "a job. add NAME CHECK RESULT records a result (add \", fairly\" when not sure); also add NAME with note, "
      "part, owner, words, complaint, has, lacks, off, on and what it is; minutes N; repair FAULT; proof FAULT "
      "passed or failed; service ITEMS done, found WHAT or left WHY (oil, plug, filter, fuel, leaks, stop-switch, "
-     "speed, or all). back NAME [CHECK] takes a result back. close NAME ENDING: repaired, nothing-broken, "
+     "speed, or all); spec CARD (or none), given WHAT AMOUNT (altitude 1500 m). back NAME [CHECK] takes a result back. close NAME ENDING: repaired, nothing-broken, "
      "handed-over, given-up. reopen NAME [WHY...]. list, show [NAME], find WORDS...\n"
      "export [NAME] [--all] writes jobs as JSON, one on a line (docs/schema/job-1.json); import FILE takes them "
      "in. backup FILE copies the whole store, restore FILE puts a copy in its place (what was there is kept "

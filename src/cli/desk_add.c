@@ -7,6 +7,8 @@
 #include "base/text.h"
 #include "cli/desk.h"
 #include "report/answer.h"
+#include "shop/spec_folder.h"
+#include "shop/spec_use.h"
 #include "shop/words.h"
 
 static const double clear_enough = 0.45, name_clear = 0.95;
@@ -156,6 +158,43 @@ static int add_minutes(struct adding *a, const char *rest, struct err *e)
   return 0;
 }
 
+/* The spec card that the machine goes by; "none" takes it away. */
+static int add_spec(struct adding *a, const char *rest, struct err *e)
+{
+  struct spec_card card;
+  int status;
+
+  if (strcmp(rest, "none") == 0) {
+    spec_drop(&a->c);
+    return 0;
+  }
+  status = spec_called(&a->d->k, rest, &card, e);
+  if (status) return status;
+  printf("Spec card: %s. Its figures judge %zu checks.\n", card.name, spec_use(&a->d->k, &card, &a->c));
+  spec_free(&card);
+  return 0;
+}
+
+/* "altitude 1500 m": what no check asks for; "altitude none" takes it back. */
+static int add_given(struct adding *a, const char *rest, struct err *e)
+{
+  size_t n = strcspn(rest, " ");
+  const char *amount = rest + n + strspn(rest + n, " "), *near = NULL;
+  char id[60];
+  int what;
+
+  snprintf(id, sizeof id, "%.*s", (int)(n < sizeof id - 1 ? n : sizeof id - 1), rest);
+  what = given_find(id, &near);
+  if (what < 0)
+    return err_set(e, EX_DATAERR, NULL, 0, "nothing given is called \"%s\"%s%s%s", id,
+                   near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
+  if (strcmp(amount, "none") == 0) {
+    a->c.given[what].told = false;
+    return 0;
+  }
+  return given_parse((enum given_what)what, amount, &a->c.given[what], e);
+}
+
 /* ---- results -------------------------------------------------------------------------------- */
 
 /* Cuts ", fairly" or ", unsure" off. */
@@ -223,6 +262,8 @@ static int add_words(struct adding *a, char *words, struct err *e)
                  {"repair", add_repair},
                  {"proof", add_proof},
                  {"service", add_service},
+                 {"spec", add_spec},
+                 {"given", add_given},
                  {"minutes", add_minutes}};
   static const char *const texts[] = {"note", "part", "owner", "words"};
   size_t n = strcspn(words, " ");

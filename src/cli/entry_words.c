@@ -73,6 +73,24 @@ static void spec_text(struct buf *out, const struct knowledge *k, const struct j
   add_reading(out, json_text(json_member(b, "low")));
   buf_add(out, " to ");
   add_reading(out, json_text(json_member(b, "high")));
+  if (*json_text(json_member(b, "from"))) buf_addf(out, " (%s)", json_text(json_member(b, "from")));
+}
+
+static void took_back_text(struct buf *out, const struct knowledge *k, const struct json *b)
+{
+  if (json_member(b, "check")) buf_add(out, name_of(k, ENTRY_CHECK, json_member(b, "check")));
+  else if (json_member(b, "complaint")) buf_add(out, name_of(k, ENTRY_COMPLAINT, json_member(b, "complaint")));
+  else if (json_member(b, "given")) buf_add(out, json_text(json_member(b, "given")));
+  else if (json_member(b, "spec"))
+    buf_addf(out, "figure for %s", name_of(k, ENTRY_CHECK, json_member(b, "spec")));
+  else buf_add(out, name_of(k, ENTRY_FAULT, json_member(b, "repair")));
+}
+
+static void card_text(struct buf *out, const struct json *b)
+{
+  const char *card = json_text(json_member(b, "card"));
+
+  buf_add(out, *card ? card : "none any more");
 }
 
 static void closed_text(struct buf *out, const struct json *b)
@@ -92,12 +110,8 @@ void entry_words(struct buf *out, const struct knowledge *k, const char *kind, c
     add_list(out, ", lacks ", json_member(b, "lacks"));
   } else if (strcmp(kind, "complaint") == 0)
     buf_add(out, name_of(k, ENTRY_COMPLAINT, json_member(b, "complaint")));
-  else if (strcmp(kind, "took-back") == 0) {
-    if (json_member(b, "check")) buf_add(out, name_of(k, ENTRY_CHECK, json_member(b, "check")));
-    else if (json_member(b, "complaint"))
-      buf_add(out, name_of(k, ENTRY_COMPLAINT, json_member(b, "complaint")));
-    else buf_add(out, name_of(k, ENTRY_FAULT, json_member(b, "repair")));
-  } else if (strcmp(kind, "off") == 0 || strcmp(kind, "on") == 0)
+  else if (strcmp(kind, "took-back") == 0) took_back_text(out, k, b);
+  else if (strcmp(kind, "off") == 0 || strcmp(kind, "on") == 0)
     buf_add(out, name_of(k, ENTRY_COVER, json_member(b, "cover")));
   else if (strcmp(kind, "repair") == 0) buf_add(out, name_of(k, ENTRY_FAULT, json_member(b, "fault")));
   else if (strcmp(kind, "proof") == 0)
@@ -105,6 +119,9 @@ void entry_words(struct buf *out, const struct knowledge *k, const char *kind, c
              json_true(json_member(b, "passed")) ? "passed" : "failed");
   else if (strcmp(kind, "minutes") == 0) buf_addf(out, "%g", json_number(json_member(b, "minutes")));
   else if (strcmp(kind, "spec") == 0) spec_text(out, k, b);
+  else if (strcmp(kind, "spec-card") == 0) card_text(out, b);
+  else if (strcmp(kind, "given") == 0)
+    buf_addf(out, "%s %s", json_text(json_member(b, "what")), json_text(json_member(b, "amount")));
   else if (strcmp(kind, "service") == 0) service_text(out, b);
   else if (strcmp(kind, "closed") == 0) closed_text(out, b);
   else if (strcmp(kind, "reopened") == 0) buf_add(out, json_text(json_member(b, "why")));

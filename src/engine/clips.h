@@ -40,6 +40,9 @@ void watch_joins(struct engine *en);
 /* Gives the engine the sums of bench arithmetic that rules may call (rules.h). */
 void sums_define(void *env);
 
+/* Puts comparing of numbers in place of the library's that knows what is no number (compare.c). */
+void compare_define(void *env);
+
 /* Collects the conclusions among the engine's facts, sorted. */
 void harvest(struct engine *en, struct conclusions *out);
 

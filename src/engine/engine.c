@@ -139,6 +139,7 @@ static void set_up(struct engine *en)
   SetEnvironmentContext(en->env, en);
   EnvAddRouter(en->env, "quiet", 20, quiet_query, quiet_print, NULL, NULL, quiet_exit);
   EnvDefineFunction2(en->env, "this-rule", 'w', PTIEF this_rule, "this_rule", "00");
+  compare_define(en->env);
   sums_define(en->env);
   remove_rest(en->env);
   watch_joins(en);

@@ -151,23 +151,31 @@ static bool is_called(const struct spec_card *c, const char *name)
   return strcmp(c->id, name) == 0 || strcasecmp(c->name, name) == 0;
 }
 
-/* The id, name or other name nearest to what was typed. */
+/* The card whose name, or else a word of it, is nearest to what was typed: its id, or NULL. */
 static const char *nearest(const struct spec_entries *list, const char *typed)
 {
-  const char **names, *near;
-  size_t count = 0;
+  enum { EACH = 2 + SPEC_ALSO + MOST_WORDS };
+  const char **names = mem_array(list->count * EACH + 1, sizeof *names), *near, *id = NULL;
+  char(*words)[MOST_WORDS][WORD] = mem_array(list->count + 1, sizeof *words);
+  size_t count = 0, *of = mem_array(list->count * EACH + 1, sizeof *of);
 
-  names = mem_array(list->count * (2 + SPEC_ALSO) + 1, sizeof *names);
   for (size_t i = 0; i < list->count; i++) {
     const struct spec_card *c = &list->items[i].card;
+    size_t n = words_of(c->name, words[i]), from = count;
 
     names[count++] = c->id;
     if (*c->name) names[count++] = c->name;
     for (size_t j = 0; j < c->also_count; j++) names[count++] = c->also[j];
+    for (size_t j = 0; j < n; j++) names[count++] = words[i][j];
+    while (from < count) of[from++] = i;
   }
   near = text_nearest(typed, names, count);
+  for (size_t i = 0; near && !id && i < count; i++)
+    if (names[i] == near) id = list->items[of[i]].card.id;
   free(names);
-  return near;
+  free(words);
+  free(of);
+  return id;
 }
 
 size_t spec_find(const struct knowledge *k, const struct spec_entries *list, const char *words, size_t *out,
@@ -259,14 +267,15 @@ static bool can_have(const struct knowledge *k, int class_at, const struct spec_
 /* The text of a blank card, one figure to a line, so that it is filled in with any editor. */
 static void write_blank(const struct knowledge *k, const char *name, int class_at, struct buf *b)
 {
-  struct json *title = json_object();
+  struct json *title = json_list();
   char *quoted;
   size_t count;
   const struct spec_kind *kinds = spec_kinds(&count);
 
-  json_put_text(title, "name", name);
-  quoted = json_print_line(title); /* {"name":"..."}: quotes and all are as they must be */
+  json_push_text(title, name);
+  quoted = json_print_line(title); /* ["..."]: quotes and all are as they must be */
   buf_addf(b, "{\n  \"pullcord\": \"%s\",\n  ", SPEC_CARD_VERSION);
+  buf_add(b, "\"name\": ");
   buf_addn(b, quoted + 1, strlen(quoted) - 2);
   buf_add(b, ",\n");
   if (class_at >= 0) buf_addf(b, "  \"class\": \"%s\",\n", k->classes[class_at].id);

@@ -19,8 +19,8 @@ int spec_entries_read(const struct knowledge *k, struct spec_entries *out, struc
 void spec_entries_free(struct spec_entries *list);
 
 /* Places of the cards whose id, name, other names or class hold every word of `words` (or begin with
- * it), into out (room for list->count); returns how many. When there are none, *near gets the name
- * nearest to the words, or NULL. A card that is called just so is the only one. */
+ * it), into out (room for list->count); returns how many. When there are none, *near gets the id
+ * of the card whose name is nearest to the words, or NULL. A card that is called just so is the only one. */
 size_t spec_find(const struct knowledge *k, const struct spec_entries *list, const char *words, size_t *out,
                  const char **near);
 

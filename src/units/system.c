@@ -35,6 +35,7 @@ void unit_round(double si, const struct unit *unit, char *out, size_t size)
     double size_of = pow(10, floor(log10(fabs(value))));
 
     step = size_of / (fabs(value) < 2 * size_of ? 1000 : 100);
+    if (strcmp(unit->name, "in") == 0) step = fmax(step, 1e-4); /* feeler gauges know no less */
     value = round(value / step) * step;
   }
   amount_format(value * unit->factor + unit->offset, unit, out, size);
