@@ -34,6 +34,10 @@ bool practice_prepare(struct practice *p, struct entry *entry, char **expect);
 /* After a reading: what it is for this engine, asked and told. */
 void practice_judge_reading(const struct practice *p, const struct step *s);
 
+/* Yes or no, enter for yes; false at the end of the input. Any other line means no and is taken as
+ * the next. */
+bool practice_yes(struct practice *p, const char *question);
+
 /* "don't know", "stuck" ... (in small letters). */
 bool practice_unknown(const char *line);
 

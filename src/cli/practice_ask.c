@@ -30,6 +30,27 @@ static double ask_certainty(void)
   }
 }
 
+bool practice_yes(struct practice *p, const char *question)
+{
+  struct buf prompt = {0};
+  char *line;
+  bool yes;
+
+  buf_addf(&prompt, "%s (yes or no, enter for yes) ", question);
+  line = terminal_line(buf_text(&prompt));
+  buf_free(&prompt);
+  if (!line) return false;
+  text_lower(line);
+  yes = !*line || strcmp(line, "y") == 0 || strcmp(line, "yes") == 0;
+  if (yes || strcmp(line, "n") == 0 || strcmp(line, "no") == 0) {
+    free(line);
+    return yes;
+  }
+  free(p->again);
+  p->again = line;
+  return false;
+}
+
 bool practice_unknown(const char *line)
 {
   static const char *const words[] = {"?",        "don't know", "dont know", "dont-know", "i don't know",
@@ -101,7 +122,7 @@ static char *ask_expectation(struct practice *p, int check)
     text_lower(line);
     if (practice_unknown(line)) {
       show_meanings(p, check);
-      if (bench_yes_or_end("Make it?", true) == 1) return line;
+      if (practice_yes(p, "Make it?")) return line;
       free(line);
       return NULL;
     }
@@ -125,7 +146,7 @@ static char *ask_expectation(struct practice *p, int check)
   }
 }
 
-static bool ask_repair(const struct practice *p, const struct entry *entry)
+static bool ask_repair(struct practice *p, const struct entry *entry)
 {
   int repair = entry->act == ACT_REPAIR ? entry->at : p->k->faults[entry->at].repair;
   double parts, minutes = run_minutes(&p->run, entry, &parts);
@@ -138,7 +159,7 @@ static bool ask_repair(const struct practice *p, const struct entry *entry)
   if (parts > 0) buf_addf(&q, ", parts %.0f", parts);
   bench_say("%s.", buf_text(&q));
   buf_free(&q);
-  return bench_yes_or_end("Do it?", true) == 1;
+  return practice_yes(p, "Do it?");
 }
 
 bool practice_prepare(struct practice *p, struct entry *entry, char **expect)

@@ -17,7 +17,8 @@ static const double enough = 0.3, clear = 0.6, margin = 0.12;
 
 static bool is_yes_or_no(const char *line)
 {
-  return strcmp(line, "yes") == 0 || strcmp(line, "y") == 0 || strcmp(line, "no") == 0 || strcmp(line, "n") == 0;
+  return strcmp(line, "yes") == 0 || strcmp(line, "y") == 0 || strcmp(line, "no") == 0 ||
+         strcmp(line, "n") == 0;
 }
 
 /* Lets the person choose by number. -1: none of them; any other line is taken as the next. */
@@ -54,7 +55,7 @@ static int confirmed(struct practice *p, int check, double score)
 
   if (score >= clear) return check;
   buf_addf(&q, "Do you mean: %s?", p->k->checks[check].name);
-  yes = bench_yes_or_end(buf_text(&q), true) == 1;
+  yes = practice_yes(p, buf_text(&q));
   buf_free(&q);
   return yes ? check : -1;
 }
@@ -290,7 +291,7 @@ static bool without_reading(struct practice *p, const char *line, struct entry *
     bench_say("%s", e.text);
   bench_say("Here you need not give the reading: you make the check, and the machine shows what it shows.");
   buf_addf(&q, "Make it: %s?", c->name);
-  yes = bench_yes_or_end(buf_text(&q), true) == 1;
+  yes = practice_yes(p, buf_text(&q));
   buf_free(&q);
   return yes;
 }

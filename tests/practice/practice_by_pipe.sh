@@ -35,8 +35,8 @@ practice --as anna -- "fuel-look-and-smell" "wipe" "compression" "quit"
 says "Run 1 goes on (free, 0 steps done)"
 says "So far: look and smell of the fuel"
 says "cranking compression: 44 psi"
-# leaving at a question: nothing is done
-practice --as anna -- "repair clean main jet" "quit"
+# something else, or leaving, at a question: nothing is done
+practice --as anna -- "repair clean main jet" "path" "quit"
 practice --as anna -- "path" "compression" "quit"
 says "Run 1 goes on (free, 2 steps done)"
 says "look and smell of the fuel"

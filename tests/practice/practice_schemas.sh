@@ -18,6 +18,7 @@ practice --as ann --new --case "$work/case.json" --level free -- "compression" "
 "$PULLCORD" job open tiller "will not start" > /dev/null
 "$PULLCORD" job add last repair main-jet-blocked > /dev/null
 "$PULLCORD" job add last proof main-jet-blocked passed > /dev/null
+"$PULLCORD" job add last service all done > /dev/null
 "$PULLCORD" job close last repaired > /dev/null
 "$PULLCORD" practice set --seed 7 --count 2 --history > "$forms/practice-set-1.own.json"
 "$PULLCORD" practice set --seed 7 --count 2 --class tiller --kind one > "$forms/practice-set-1.json"

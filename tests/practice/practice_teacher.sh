@@ -60,6 +60,7 @@ for class in tiller tiller chainsaw; do
   "$PULLCORD" job open $class "will not start" > /dev/null || bad=$((bad + 1))
   "$PULLCORD" job add last repair $fault > /dev/null || bad=$((bad + 1))
   "$PULLCORD" job add last proof $fault passed > /dev/null || bad=$((bad + 1))
+  "$PULLCORD" job add last service all done > /dev/null || bad=$((bad + 1))
   "$PULLCORD" job close last repaired > /dev/null || bad=$((bad + 1))
 done
 ends_with 66 "$PULLCORD" practice --history --class generator --as ida
