@@ -43,7 +43,8 @@
       "Look at the gasket first: a beaten one is renewed, not squeezed."
       "Draw up in turn, a little each: snug, and no more. Aluminium threads pull."
       "Pulled thread: insert or new stud, no longer bolt."
-      "Run hot, cool, try once more.") (off air-box) (cautions aluminium-threads hot-parts)
+      "Run hot, cool, try once more.") (off air-box) (cautions aluminium-threads hot-parts
+      carbon-monoxide)
     (reuse "Torn, sucked-in or hard gasket: new. A whole one that did not leak may go back.")
     (basis common-practice))
   (repair (id order-gaskets) (name "put gaskets and spacer in order") (minutes 40) (parts-cost 5)

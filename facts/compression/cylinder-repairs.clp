@@ -103,7 +103,8 @@
       "New gasket dry unless the maker says otherwise. Bolts in turn, in steps to the figure."
       "Set valve clearances, run warm, cool; re-torque only if the maker says so.")
     (off cylinder-head)
-    (cautions plug-lead-off hot-parts gloves-solvent asbestos-like-dust aluminium-threads)
+    (cautions plug-lead-off hot-parts gloves-solvent asbestos-like-dust aluminium-threads
+      carbon-monoxide)
     (reuse "Gasket never; bolts if straight with clean threads.")
     (basis common-practice))
   (repair (id tighten-head-bolts)

@@ -54,7 +54,7 @@
     (steps "Lead off. Clean it; look for cracks and missing pieces: any of these, renew."
       "Balance it, or renew it; seat and shaft clean, maker's torque."
       "Run it up slowly from the side, hand on the switch.") (off plug-boot)
-    (cautions plug-lead-off blade-edges damaged-blade stand-clear-tool)
+    (cautions plug-lead-off blade-edges damaged-blade stand-clear-tool carbon-monoxide)
     (reuse "A tool that has lost a piece is not balanced but scrapped.") (basis common-practice))
   (repair (id tighten-mountings) (name "tighten or renew the mountings") (minutes 30)
     (parts-cost 8) (parts "bolts, rubbers, lock washers")

@@ -8,14 +8,15 @@
     (steps "Clear wound wire from the shaft; look at the seal lips."
       "Renew a leaking seal; fill to the level plug with the right kind, no more."
       "Run ten minutes and feel the case; look for a drip.")
-    (cautions plug-lead-off hot-parts aluminium-threads)
+    (cautions plug-lead-off hot-parts aluminium-threads carbon-monoxide moving-parts)
     (reuse "A seal once out is not used again.") (basis common-practice))
   (repair (id replace-drive-gear) (name "renew the worn gears or sprocket") (minutes 65)
     (parts-cost 45) (parts "gear set, worm, key or sprocket" "gasket" "oil or grease")
     (tools "socket set" "puller" "torque wrench")
     (steps "Price it first: a gear set may cost more than the machine is worth."
       "Lead off. Open it; renew gears in pairs; wash every chip out; look at the bearings."
-      "Free play by hand, gasket new, right oil. Sprocket and chain go together.") (off plug-boot gear-head)
+      "Free play by hand, gasket new, right oil. Sprocket and chain go together.")
+    (off plug-boot gear-head)
     (cautions plug-lead-off pinch-belts chain-edges aluminium-threads)
     (reuse "Gears that ran together are renewed together.") (basis common-practice))
   (repair (id replace-shear-pin) (name "fit shear pins") (minutes 10) (parts-cost 3)
@@ -142,7 +143,9 @@
     (steps "Everything out; start; one thing at a time, biggest motor first."
       "Add up running watts, count starting motors two to four times; write the sum down."
       "Reset the breaker once; if it trips with little in, an appliance is at fault.")
-    (cautions generator-back-feed generator-shock carbon-monoxide) (basis common-practice))
+   
+    (cautions generator-back-feed generator-shock carbon-monoxide generator-outdoors)
+    (basis common-practice))
   (repair (id reset-breaker) (name "reset the breaker and find why it went") (minutes 10)
     (steps "All plugs out; press it home once; test the safety outlet by its button."
       "Plug in one thing after another; what trips it goes to an electrician."

@@ -52,7 +52,7 @@
       "New gasket, bolts in turn, lock tabs bent up."
       "Warm up, cool, try the bolts again.")
     (off muffler)
-    (cautions hot-parts aluminium-threads asbestos-like-dust)
+    (cautions hot-parts aluminium-threads asbestos-like-dust carbon-monoxide)
     (reuse "Gasket and lock tabs never.")
     (basis common-practice))
   (repair (id tighten-the-silencer)

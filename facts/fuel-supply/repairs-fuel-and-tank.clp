@@ -20,7 +20,7 @@
       "Clean or renew the plug, start, run ten minutes at load."
       "Tell the owner: fresh fuel within the month, drain or run dry for storage.")
     (cautions refuel-cool fuel-vapour no-spark-near-fuel gloves-solvent waste-fuel
-      fuel-storage-container) (reuse "Stale fuel does not go back, nor is it thinned with new.")
+      fuel-storage-container carbon-monoxide) (reuse "Stale fuel does not go back, nor is it thinned with new.")
     (basis published) (source tm-5-4240-501-14p)
     (place "tpub p. 285: drain tank and carburettor if unused 30 days"))
   (repair (id drain-water-and-refill) (name "drain the water and refill") (minutes 35)
@@ -44,7 +44,7 @@
       "Four-stroke: smell the oil; change it if it is thinned."
       "Refill, start, run until the smoke is gone.")
     (cautions refuel-cool fuel-vapour no-spark-near-fuel plug-lead-off spark-test-grounded
-      waste-fuel used-oil) (reuse "The drained mixture is waste.")
+      waste-fuel used-oil carbon-monoxide) (reuse "The drained mixture is waste.")
     (basis common-practice))
   (repair (id drain-and-mix-right) (name "drain and refill with the right two-stroke mix")
     (minutes 25) (consumables "petrol" "two-stroke oil" "spark plug")

@@ -65,7 +65,7 @@
     (steps "Let it cool. Lay the line clear of cylinder and silencer."
       "Refit or renew shield and spacer." "Clean the cooling fins and the screen."
       "Fresh fuel of the season." "Work it hot, stop ten minutes, restart.")
-    (cautions hot-parts fuel-vapour no-spark-near-fuel)
+    (cautions hot-parts fuel-vapour no-spark-near-fuel carbon-monoxide)
     (basis common-practice)))
 
 (deffacts bowl-repairs "put needle, float and bowl right"
@@ -139,7 +139,7 @@
       "Dry or new plug; start with choke open and throttle wide; ease back as it clears."
       "Then ask why: drill, choke stuck, needle leaking, no spark.")
     (cautions no-spark-near-fuel fuel-vapour plug-lead-off spark-test-grounded moving-parts
-      stand-clear-tool) (reuse "A clean dry plug may go back; one fouled inside does not.")
+      stand-clear-tool carbon-monoxide) (reuse "A clean dry plug may go back; one fouled inside does not.")
     (basis common-practice))
   (repair (id change-thinned-oil) (name "change the thinned oil and stop the cause") (minutes 30)
     (consumables "engine oil" "rags")
@@ -149,6 +149,7 @@
       "Plug out, turn over slowly: fuel in the cylinder can lock it and bend a rod."
       "Drain the oil, new oil to the mark; filter element dry or new."
       "Run, stop, check level and smell next day.")
-    (cautions fuel-vapour no-spark-near-fuel used-oil plug-lead-off spark-test-grounded waste-fuel)
+    (cautions fuel-vapour no-spark-near-fuel used-oil plug-lead-off spark-test-grounded
+      waste-fuel carbon-monoxide)
     (reuse "Oil with petrol in it does not go back; a paper element soaked with it is renewed.")
     (basis common-practice)))

@@ -24,14 +24,14 @@
     (steps "Clean it; find where it catches by unhooking one end at a time."
       "Straighten a rod only to the drawing; renew a worn one; no oil where dust sticks."
       "Throttle must fall back by itself from any place. Check speed by tachometer.")
-    (cautions spring-tension-governor overspeed gloves-solvent moving-parts)
+    (cautions spring-tension-governor overspeed gloves-solvent moving-parts carbon-monoxide)
     (reuse "Rods go back if straight and not half worn through.") (basis common-practice))
   (repair (id set-governor-arm) (name "set the governor arm") (minutes 15)
     (tools "spanner" "screwdriver" "tachometer")
     (steps "Stopped: slacken the clamp, hold the throttle wide open by the linkage."
       "Turn the shaft to its end the way the opening throttle turns it; tighten the clamp."
       "Start with a hand on the switch and the throttle held; let go slowly; read the speed.")
-    (cautions spring-tension-governor overspeed moving-parts aluminium-threads)
+    (cautions spring-tension-governor overspeed moving-parts aluminium-threads carbon-monoxide)
     (reuse "Renew the clamp nut if it will not hold.") (basis common-practice))
   (repair (id replace-governor-gear) (name "renew the governor inside the crankcase") (minutes 150)
     (parts-cost 45)
@@ -42,14 +42,14 @@
       "Timing marks together; new gasket and seal; bolts in steps to the maker's figure."
       "Set the arm, fill with oil, first start with the throttle held by hand.")
     (off crankcase-cover)
-    (cautions used-oil overspeed aluminium-threads hot-parts asbestos-like-dust)
+    (cautions used-oil overspeed aluminium-threads hot-parts asbestos-like-dust carbon-monoxide)
     (reuse "Gasket, seal and snap rings are not used again.") (basis common-practice))
   (repair (id clean-air-vane) (name "clean and free the air vane") (minutes 25) (parts-cost 4)
     (parts "air vane, if broken") (tools "screwdriver" "soft brush" "nut driver")
     (steps "Shroud off, brush out chaff from vane, fan and fins together."
       "Vane must swing of its own weight; straighten a bent shroud that rubs it."
       "Hook up spring and link as they were; top speed by tachometer.") (off blower-housing)
-    (cautions plug-lead-off overspeed eye-protection)
+    (cautions plug-lead-off overspeed eye-protection carbon-monoxide)
     (reuse "A plastic vane with a worn pivot is renewed.") (basis common-practice))
   (repair (id fit-throttle-cable) (name "set or renew the throttle cable") (minutes 25)
     (parts-cost 15) (parts "throttle cable with ends as found")
@@ -88,6 +88,6 @@
       "Follow the wire from coil to switch to ground; mend the break, bright metal at the ground."
       "Route it clear of flywheel and silencer."
       "Meter: path at stop, none at run. Stop it five times by the switch.")
-    (cautions kill-lead-isolate ignition-voltage plug-lead-off)
+    (cautions kill-lead-isolate ignition-voltage plug-lead-off carbon-monoxide)
     (reuse "A switch with a burnt or loose contact is renewed.") (basis common-practice))
 )

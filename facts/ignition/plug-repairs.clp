@@ -28,7 +28,8 @@
       "New plug; run until the smoke clears."
       "Oils again: leak-down, guides, breather.")
     (off plug)
-    (cautions plug-lead-off spark-test-grounded eye-protection used-oil aluminium-threads)
+    (cautions plug-lead-off spark-test-grounded eye-protection used-oil aluminium-threads
+      carbon-monoxide)
     (reuse "An oiled plug seldom cleans well: renew.")
     (basis common-practice))
   (repair (id set-plug-gap)

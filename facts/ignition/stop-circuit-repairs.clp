@@ -11,7 +11,7 @@
     (steps "Unplug, meter: run open, stop closed (magneto kind)."
       "Fit new; route the wire as it was."
       "Test that it stops the engine.")
-    (cautions plug-lead-off kill-lead-isolate)
+    (cautions plug-lead-off kill-lead-isolate carbon-monoxide)
     (reuse "A wet switch may dry out and fail again: renew.")
     (basis common-practice))
   (repair (id repair-stop-wire)
@@ -46,7 +46,7 @@
     (steps "See first if the striker or cable is bent or out of set: set that."
       "Renew the switch with the same kind; clean the plug."
       "Try every interlock in turn: it must stop or refuse as it should.")
-    (cautions plug-lead-off interlock-never-bypass stand-clear-tool)
+    (cautions plug-lead-off interlock-never-bypass stand-clear-tool carbon-monoxide)
     (reuse "Never hand it back bridged or tied.")
     (basis common-practice))
   (repair (id renew-oil-cutout)

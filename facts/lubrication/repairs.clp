@@ -27,7 +27,7 @@
       "Short of the book figure at first (book 650 mL, 22 US fl oz: pour 550), wait, read."
       "Bring it up between the marks in small pours; adding is easier than taking out."
       "Run a minute, look for leaks, let it settle, read again.")
-    (cautions used-oil hot-parts plug-lead-off lifting-tipping aluminium-threads)
+    (cautions used-oil hot-parts plug-lead-off lifting-tipping aluminium-threads carbon-monoxide)
     (reuse "Drain washer if flat and unmarked.")
     (basis common-practice))
   (repair (id change-oil-twice)
@@ -41,7 +41,7 @@
       "Short of the book figure at first (book 650 mL, 22 US fl oz: pour 550), wait, read."
       "Bring it up between the marks in small pours; adding is easier than taking out."
       "Dry the breather; then a long warm run boils off the rest.")
-    (cautions used-oil hot-parts plug-lead-off lifting-tipping)
+    (cautions used-oil hot-parts plug-lead-off lifting-tipping carbon-monoxide)
     (basis common-practice))
   (repair (id drain-excess-oil)
     (name "Take the excess oil out")
@@ -81,7 +81,7 @@
       "Free and no knock: run a minute light, listen, drain and look for glitter."
       "Knock, glitter or low gauge: go on as bearing or cylinder damage.")
     (off plug)
-    (cautions plug-lead-off used-oil hot-parts)
+    (cautions plug-lead-off used-oil hot-parts carbon-monoxide)
     (reuse "Nothing that glittered.")
     (basis common-practice))
   (repair (id renew-oil-pump)
@@ -94,7 +94,7 @@
       "Cover or sump off; strainer washed, relief free, pump gaps gauged."
       "Fill the pump with oil, new gasket, watch the pressure at the first start.")
     (off crankcase-cover)
-    (cautions used-oil plug-lead-off hot-parts aluminium-threads)
+    (cautions used-oil plug-lead-off hot-parts aluminium-threads carbon-monoxide)
     (reuse "Gasket never.")
     (basis common-practice)))
 

@@ -23,7 +23,7 @@
     (steps "First clean its body ground and plug and measure again."
       "Battery minus off. Fit on bright metal."
       "Measure at full speed: over 13.3 V and under 15 V.")
-    (cautions battery-short battery-acid-hydrogen moving-parts)
+    (cautions battery-short battery-acid-hydrogen moving-parts carbon-monoxide)
     (basis common-practice))
   (repair (id cure-battery-drain)
     (name "find and cure the drain") (minutes 40) (parts-cost 10)

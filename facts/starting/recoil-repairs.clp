@@ -67,7 +67,8 @@
       "Bar held: pad clear all round, stop contact open. Bar loose: pad hard on."
       "Blade stop time within three seconds: time it.")
     (off blower-housing)
-    (cautions plug-lead-off blade-brake blade-edges spring-tension-governor)
+    (cautions plug-lead-off blade-brake blade-edges spring-tension-governor carbon-monoxide
+      moving-parts stand-clear-tool)
     (reuse "Worn pad: renew, do not shim.")
     (basis common-practice))
   (repair (id renew-flywheel-brake)
@@ -79,7 +80,8 @@
       "Cable: bar held, pad just clear all round and stop contact open; bar loose, pad hard on."
       "Housing on, outdoors: time the blade from full speed. Over 3.0 s it does not go back.")
     (off blower-housing)
-    (cautions plug-lead-off blade-brake blade-edges gloves-solvent)
+    (cautions plug-lead-off blade-brake blade-edges gloves-solvent carbon-monoxide
+      eye-protection moving-parts stand-clear-tool)
     (reuse "A worn or oily pad is not shimmed, cleaned or turned round.")
     (basis common-practice))
 )
