@@ -63,6 +63,9 @@ static void test_pumps(void **state)
   NEAR(flow * 60e3, 13.3333, 0.0001);
   NEAR(nozzle_number(4 * US_GALLON / 60, 4000 * PSI), 4, 1e-9);   /* by definition */
   NEAR(nozzle_number(2.6 * US_GALLON / 60, 3000 * PSI), 3, 0.01); /* nozzle charts, from memory */
+  /* worked example of a public page (calculator.city): 5 US gal in 32 s are 9.375 US gal/min */
+  GOES(pump_flow(5 * US_GALLON, 32, &flow, &e));
+  NEAR(flow * 60 / US_GALLON, 9.375, 1e-9);
   REFUSED(pump_flow(0, 45, &flow, &e), "volume");
   REFUSED(pump_flow(10e-3, 0, &flow, &e), "time");
 }
@@ -121,6 +124,12 @@ static void test_belts(void **state)
   NEAR(belt, PI * 3 * INCH * 60, 1e-9); /* 60 turns a second */
   GOES(belt_drive(3600 * RPM, 3 * INCH, 5 * INCH, 0.02, &driven, &belt, &e));
   NEAR(driven / RPM, 2160 * 0.98, 1e-9);
+  /* woodworkings.ca, rules for finding the speeds of pulleys: 4 in at 1500 rpm drives 20 in at 300 */
+  GOES(belt_drive(1500 * RPM, 4 * INCH, 20 * INCH, 0, &driven, &belt, &e));
+  NEAR(driven / RPM, 300, 1e-9);
+  /* chestofbooks.com, Applied Science for Metal Workers, 333: 16 in at 180 rpm, 8 in for 360 */
+  GOES(belt_drive(180 * RPM, 16 * INCH, 8 * INCH, 0, &driven, &belt, &e));
+  NEAR(driven / RPM, 360, 1e-9);
   GOES(belt_length(s, s, c, &length, &wrap, &e)); /* two alike: a rim and twice the centre */
   NEAR(length, 2 * c + PI * s, 1e-12);
   NEAR(wrap, PI, 1e-12);

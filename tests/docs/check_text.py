@@ -6,7 +6,8 @@ import re
 from common import TOP, complain, documents, fences, finish, tables
 
 rows = tables()
-COMMANDS = {name: words.split() for name, _, words in rows["command"]}
+# The words that may follow each; none are said where it may be any name.
+COMMANDS = {name: [] if operands == "[NAME]" else words.split() for name, operands, words in rows["command"]}
 OPTIONS = {name: {**{r[1]: r[2] for r in rows["option"] if r[0] == name}, **{r[0]: r[1] for r in rows["global"]}, "-": ""}
            for name in COMMANDS}
 checked = 0
