@@ -143,7 +143,6 @@
     (steps "Everything out; start; one thing at a time, biggest motor first."
       "Add up running watts, count starting motors two to four times; write the sum down."
       "Reset the breaker once; if it trips with little in, an appliance is at fault.")
-   
     (cautions generator-back-feed generator-shock carbon-monoxide generator-outdoors)
     (basis common-practice))
   (repair (id reset-breaker) (name "reset the breaker and find why it went") (minutes 10)
