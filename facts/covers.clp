@@ -94,12 +94,6 @@
       "Gap checked with a wire gauge.")
     (may-damage "Threads in the head, if taken out hot or started crooked.")
     (basis common-practice))
-  (cover (id plug-boot) (name "plug boot") (minutes-off 0.3) (minutes-on 0.3) (run-without no)
-    (cautions plug-lead-off ignition-voltage hot-parts)
-    (refit "Twist and pull on the boot, never on the lead."
-      "The boot goes back last of all, after tools and hands are clear; feel it click.")
-    (may-damage "The lead pulls out of an old boot.")
-    (basis common-practice))
   (cover (id recoil-starter) (name "recoil starter") (needs recoil) (minutes-off 4)
     (minutes-on 4) (run-without no) (tools "8 mm or 10 mm socket" "hex key")
     (cautions plug-lead-off recoil-spring moving-parts)
@@ -262,4 +256,13 @@
       "Valves each in its own hole, the same way round; bolts crosswise in steps."
       "Fill with water and vent before the engine is started.")
     (may-damage "Seals tear on a dry shaft; old casings crack at the bolts.")
+    (basis common-practice)))
+
+; last in the file, so that it is the last to go back
+(deffacts cover-plug-boot "lead and boot of the plug"
+  (cover (id plug-boot) (name "plug boot") (minutes-off 0.3) (minutes-on 0.3) (run-without no)
+    (cautions plug-lead-off ignition-voltage hot-parts)
+    (refit "Twist and pull on the boot, never on the lead."
+      "The boot goes back last of all, after tools and hands are clear; feel it click.")
+    (may-damage "The lead pulls out of an old boot.")
     (basis common-practice)))

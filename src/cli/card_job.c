@@ -104,12 +104,13 @@ static void tell_entry(struct card *card, const struct telling *t, const struct 
   else if (strcmp(x->kind, "note") == 0) card_add_note(card, json_text(json_member(b, "text")), when, x->who);
   else if (strcmp(x->kind, "service") == 0) tell_service(card, b, when, x->who);
   else if (strcmp(x->kind, "proof") == 0) {
-    buf_addf(&said, "%s, %s.", when, x->who);
+    buf_addf(&said, "Proof run on %.10s, by %s.", when, x->who);
     card_set(card, CARD_PROOF_WORDS, buf_text(&said));
     buf_free(&said);
   }
   entry_words(&said, t->k, x->kind, b);
   buf_add(&what, strcmp(x->kind, "took-back") == 0 ? "taken back" : x->kind);
+  when[16] = '\0'; /* to the minute; the head of the column says which time */
   card_add_line(card, when, x->who, buf_text(&what), buf_text(&said));
   buf_free(&said);
   buf_free(&what);

@@ -299,7 +299,7 @@ static void proof(struct card *card, struct doc *d)
 
 static void service(struct card *card, struct doc *d)
 {
-  static const char *const states[] = {"done", "FOUND", "left"};
+  static const char *const states[] = {"Done", "FOUND", "Left"};
   const struct service_item *x;
 
   doc_heading(d, 2, "Service check");
@@ -324,7 +324,7 @@ static void account(struct card *card, struct doc *d)
   if (card->line_count == 0) return;
   doc_heading(d, 2, "The whole job, entry by entry");
   t = doc_table(d, BLOCK_TABLE, "Everything that was entered, in order", 4);
-  columns(t, (const char *const[]){"When", "Who", "What", "Entry"}, (const int[]){16, 8, 10, 41},
+  columns(t, (const char *const[]){"When (UTC)", "Who", "What", "Entry"}, (const int[]){16, 8, 10, 41},
           (const bool[]){false, false, false, false});
   for (size_t i = 0; i < card->line_count; i++) {
     doc_cell(d, t, card->lines[i].when);

@@ -123,7 +123,7 @@ size_t card_owner_cautions(const struct card *card, int *ids)
       {.what = "waste-fuel", .but = "gas-fuel"}};
   size_t count = 0;
 
-  add_warnings(card, ids, &count);
+  if (card->ending != CARD_MENDED) add_warnings(card, ids, &count); /* else they are of the work that is done */
   for (size_t l = 0; l < sizeof lines / sizeof lines[0]; l++)
     if (concerns(card, &lines[l]))
       add(card, knowledge_find(card->k, ENTRY_CAUTION, lines[l].what), ids, &count);

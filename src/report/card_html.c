@@ -37,7 +37,7 @@ static const char *const style =
     "3mm}\n"
     "@media(max-width:140mm){dl{grid-template-columns:max-content 1fr}}\n"
     "@page{margin:14mm 15mm}\n"
-    "@media print{body{margin:0;padding:0;max-width:none;font-size:10pt}h2,h3{break-after:avoid}"
+    "@media print{svg{width:88%}body{margin:0;padding:0;max-width:none;font-size:10pt}h2,h3{break-after:avoid}"
     "figure,.caution,.verdict,tr,li,blockquote{break-inside:avoid}thead{display:table-header-group}"
     "p{orphans:3;widows:3}}\n";
 

@@ -74,12 +74,25 @@ static void candidates(struct card *card, struct doc *d)
   }
 }
 
+/* What cured it comes before what was put right in vain; otherwise the order stays. */
+static void cured_first(const struct card *card, int *faults, size_t count)
+{
+  for (size_t i = 1; i < count; i++)
+    for (size_t j = i; j > 0 && !card->c->mended[faults[j]] && card->c->mended[faults[j - 1]]; j--) {
+      int other = faults[j];
+
+      faults[j] = faults[j - 1];
+      faults[j - 1] = other;
+    }
+}
+
 static void found(struct card *card, struct doc *d, const struct course *course, bool known)
 {
   int *faults = mem_array(card->repair_count + 1, sizeof *faults);
   size_t count = card_faults(card, faults);
 
   doc_heading(d, 2, "What we found");
+  cured_first(card, faults, count);
   for (size_t i = 0; i < count; i++) {
     const struct fault *f = &card->k->faults[faults[i]];
 
@@ -125,7 +138,7 @@ static void serviced(struct card *card, struct doc *d)
     if (at < 0 || card->services[i].state != CARD_SERVICE_DONE) continue;
     buf_addf(&b, "%s%s", b.len ? ", " : "", service_item(card->k, card->c, (size_t)at)->name);
   }
-  for (size_t i = 1; i < b.len; i++)
+  for (size_t i = 0; i < b.len; i++)
     if (b.text[i] >= 'A' && b.text[i] <= 'Z') b.text[i] = (char)(b.text[i] - 'A' + 'a');
   if (b.len) doc_add(d, BLOCK_BULLET, "Service check done: %s.", buf_text(&b));
   buf_free(&b);
@@ -169,12 +182,12 @@ static void watch(struct card *card, struct doc *d)
     int at = service_find(x->item);
 
     if (at < 0 || x->state == CARD_SERVICE_DONE) continue;
-    doc_add(d, BLOCK_BULLET, "%s: %s", x->state == CARD_SERVICE_FOUND ? "still to be put right" : "left as it was",
-            x->text)
+    doc_add(d, BLOCK_BULLET, "%s: %s.",
+            x->state == CARD_SERVICE_FOUND ? "still to be put right" : "not looked at", x->text)
         ->label = service_item(card->k, card->c, (size_t)at)->name;
   }
   for (size_t i = 0; i < count; i++)
-    if (*card->k->faults[faults[i]].shows)
+    if (!card->c->mended[faults[i]] && *card->k->faults[faults[i]].shows)
       doc_add(d, BLOCK_BULLET, "This would show that it is back: %s", card->k->faults[faults[i]].shows);
   doc_add(d, BLOCK_BULLET,
           "After the first hour of work: no drips of fuel or oil underneath, nothing loose.");
