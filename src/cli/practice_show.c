@@ -225,6 +225,7 @@ void practice_show_hint(const struct practice *p)
   bench_say("Leading now: %s, %.0f %%. Best next: %s; to the end about %.0f min.",
             debrief_fault(p->k, leading), 100 * chance, buf_text(&b), o[0].cost);
   buf_free(&b);
+  if (o[0].ask_first >= 0) bench_say("It comes first since: %s", p->k->rules[o[0].ask_first].reason);
   if (r->advice.count < 2) return;
   debrief_better(&b, p->k, &o[1].step);
   bench_say("Then comes: %s, %.0f min.", buf_text(&b), o[1].cost);
