@@ -231,6 +231,20 @@
   (slot replaced-by (type SYMBOL) (default nothing))
   (slot why (type STRING) (default ?NONE)))
 
+(deftemplate same-words
+  "Words and phrases that owners and mechanics use for one and the same thing, so that one
+   stands for the other when free text is matched. opposite: the same-words that these are the
+   contrary of (keeps running: not dies). sort: thing unless told otherwise; little for words
+   that say nothing; linking for words that count only inside a phrase; no for ways of saying
+   no; break for words between two thoughts. of: complaints when they are one thing only in
+   the mouth of an owner (any blade is a tool; to name a check, blade and chain differ). Endings (-s, -ing, -ed, -ly) need not be listed. A word stands in one list only."
+  (slot id (type SYMBOL) (default ?NONE))
+  (multislot words (type STRING) (default ?NONE))
+  (slot sort (type SYMBOL) (allowed-symbols thing little linking no break) (default thing))
+  (slot of (type SYMBOL) (allowed-symbols everything complaints) (default everything))
+  (slot opposite (type SYMBOL))
+  (slot basis (type SYMBOL) (allowed-symbols published common-practice memory estimate) (default ?NONE)))
+
 (deftemplate setting
   "A number that the weighing and the advice use everywhere. why: what it stands for."
   (slot id (type SYMBOL) (default ?NONE))

@@ -8,6 +8,9 @@
 #include "cli/terminal.h"
 #include "shop/words.h"
 
+/* A longer list is not read. */
+enum { MOST_OFFERED = 3 };
+
 static const double sure_enough = 0.8, worth_offering = 0.25;
 
 void bench_say(const char *format, ...)
@@ -82,12 +85,13 @@ static int offer(const struct word_match *m, size_t count, const char *const *na
   return -1;
 }
 
-/* One round of asking: words are matched, the person confirms. -1: ask again. */
-static int settle(const struct word_match *m, size_t count, const char *const *names, char **again)
+/* One round of asking: words are matched, the person confirms; clear: the first alone is offered
+ * first. -1: ask again. */
+static int settle(const struct word_match *m, size_t count, const char *const *names, bool clear, char **again)
 {
   *again = NULL;
   if (count == 0) return -1;
-  if (m[0].score >= sure_enough && (count == 1 || m[0].score - m[1].score > 0.15)) {
+  if (clear) {
     struct buf q = {0};
     bool yes;
 
@@ -108,20 +112,15 @@ static size_t worth(const struct word_match *m, size_t count)
   return n;
 }
 
+static bool clear_first(const struct word_match *m, size_t count)
+{
+  return count > 0 && m[0].score >= sure_enough && (count == 1 || m[0].score - m[1].score > 0.15);
+}
+
 /* Word for word, and one only? */
 static bool only_exact(const struct word_match *m, size_t count)
 {
   return count > 0 && m[0].score > 0.99 && (count == 1 || m[1].score <= 0.99);
-}
-
-/* Complaints that this machine can have at all, moved to the front. */
-static size_t that_apply(const struct bench *b, struct word_match *m, size_t count)
-{
-  size_t n = 0, open;
-
-  for (size_t i = 0; i < count; i++)
-    if (case_needs(&b->c, &b->k->complaints[m[i].at].needs, &open) != TRI_LACKS) m[n++] = m[i];
-  return n;
 }
 
 static void list_machines(const struct bench *b)
@@ -151,7 +150,7 @@ bool bench_ask_machine(struct bench *b)
     free(line);
     line = NULL;
     for (size_t i = 0; i < count; i++) names[i] = b->k->classes[m[i].at].name;
-    found = count && m[0].score > 0.99 ? m[0].at : settle(m, count, names, &again);
+    found = count && m[0].score > 0.99 ? m[0].at : settle(m, count, names, clear_first(m, count), &again);
     if (count && found < 0) line = again;
     if (found == -2) return false;
     if (found < 0 && !line) list_machines(b);
@@ -161,14 +160,30 @@ bool bench_ask_machine(struct bench *b)
   return true;
 }
 
+/* What was said in the same breath, each asked for by itself. */
+static void ask_for_more(struct bench *b, const struct words_said *said, int found)
+{
+  for (size_t i = 0; i < said->more_count; i++) {
+    struct buf q = {0};
+
+    if (said->more[i] == found) continue;
+    buf_addf(&q, "And this as well: %s?", b->k->complaints[said->more[i]].name);
+    if (bench_yes(buf_text(&q), true)) {
+      case_add_complaint(&b->c, said->more[i]);
+      bench_say("Noted as well: %s.", b->k->complaints[said->more[i]].name);
+    }
+    buf_free(&q);
+  }
+}
+
 bool bench_ask_complaint(struct bench *b)
 {
+  struct words_said said = {.count = 0};
   char *line = NULL;
   int found = -1;
 
   while (found < 0) {
-    struct word_match m[5];
-    const char *names[5];
+    const char *names[MOST_OFFERED];
     size_t count;
     char *again = NULL;
 
@@ -178,12 +193,14 @@ bool bench_ask_complaint(struct bench *b)
       free(line);
       return true;
     }
-    count = worth(m, that_apply(b, m, words_match_complaints(b->k, line, m, 5)));
+    words_complaints(b->k, &b->c, line, &said);
+    count = worth(said.best, said.count < MOST_OFFERED ? said.count : MOST_OFFERED);
     free(b->words);
     b->words = line;
     line = NULL;
-    for (size_t i = 0; i < count; i++) names[i] = b->k->complaints[m[i].at].name;
-    found = only_exact(m, count) ? m[0].at : settle(m, count, names, &again);
+    for (size_t i = 0; i < count; i++) names[i] = b->k->complaints[said.best[i].at].name;
+    found = only_exact(said.best, count) ? said.best[0].at
+                                         : settle(said.best, count, names, said.clear == WORDS_CLEAR, &again);
     if (count && found < 0) line = again;
     if (found == -2) return false;
     if (found < 0 && !line)
@@ -192,6 +209,7 @@ bool bench_ask_complaint(struct bench *b)
   free(line);
   case_add_complaint(&b->c, found);
   bench_say("Complaint: %s.", b->k->complaints[found].name);
+  ask_for_more(b, &said, found);
   return true;
 }
 

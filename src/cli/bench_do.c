@@ -228,13 +228,17 @@ static void do_causes(struct bench *b)
 
 static void do_complaint(struct bench *b, const char *rest)
 {
-  struct word_match m[1];
+  struct words_said said;
 
+  words_complaints(b->k, &b->c, rest, &said);
   if (!*rest) b->over = !bench_ask_complaint(b);
-  else if (words_match_complaints(b->k, rest, m, 1) == 1 && m[0].score > 0.4) {
-    case_add_complaint(&b->c, m[0].at);
+  else if (said.clear >= WORDS_FAIRLY) {
+    case_add_complaint(&b->c, said.best[0].at);
     b->proved = -1;
-    bench_say("Noted as well: %s.", b->k->complaints[m[0].at].name);
+    bench_say("Noted as well: %s.", b->k->complaints[said.best[0].at].name);
+  } else if (said.clear == WORDS_UNSURE) {
+    bench_say("I am not sure what that is; the nearest is: %s. Put it in other words.",
+              b->k->complaints[said.best[0].at].name);
   } else bench_say("I know no such complaint; put it in other words.");
   b->assessed = false;
   b->pending = -1;

@@ -90,7 +90,7 @@ int desk_open(struct desk *d, struct err *e)
 {
   struct job_news n = {0};
   struct bench_case none, c;
-  struct word_match m[1];
+  struct words_said said = {.count = 0};
   char *words = desk_words(d, 2), id[STORE_ID];
   int machine, complaint = -1, status = find_machine(d, &machine, e);
 
@@ -101,9 +101,10 @@ int desk_open(struct desk *d, struct err *e)
     if (d->args->owner) job_say_text(&n, "owner", d->args->owner);
     if (*words) job_say_text(&n, "words", words);
     if (*words) complaint = knowledge_find(&d->k, ENTRY_COMPLAINT, words);
-    if (*words && complaint < 0 && words_match_complaints(&d->k, words, m, 1) == 1 &&
-        m[0].score >= clear_enough)
-      complaint = m[0].at;
+    if (*words && complaint < 0) {
+      words_complaints(&d->k, &c, words, &said);
+      if (said.clear >= WORDS_FAIRLY) complaint = said.best[0].at;
+    }
     if (complaint >= 0) case_add_complaint(&c, complaint);
     job_say_change(&n, &d->k, &none, &c);
     status = job_open(d->store, &d->k, d->who, &n, id, e);
@@ -112,6 +113,9 @@ int desk_open(struct desk *d, struct err *e)
     printf("Job %s: %s", desk_name(id), d->k.classes[machine].name);
     if (complaint >= 0) printf(", %s", d->k.complaints[complaint].name);
     printf(".\n");
+    if (*words && complaint < 0 && said.clear == WORDS_UNSURE)
+      printf("I am not sure what those words mean; the nearest complaint is %s (%s).\n",
+             d->k.complaints[said.best[0].at].id, d->k.complaints[said.best[0].at].name);
     if (*words && complaint < 0)
       printf("Those words match no complaint I know; add one: pullcord job add %s complaint ID\n",
              desk_name(id));

@@ -11,7 +11,7 @@
 #include "shop/spec_use.h"
 #include "shop/words.h"
 
-static const double clear_enough = 0.45, name_clear = 0.95;
+static const double name_clear = 0.95;
 enum { MOST_MINUTES = 6000, WIDTH = 78 };
 
 /* One call: the job as it is, the case as it will be, and what goes into the store. */
@@ -35,10 +35,13 @@ static int find_id(const struct desk *d, enum entry_kind kind, const char *what,
 
 static int add_complaint(struct adding *a, const char *rest, struct err *e)
 {
-  struct word_match m[1];
+  struct words_said said;
   int at = knowledge_find(&a->d->k, ENTRY_COMPLAINT, rest);
 
-  if (at < 0 && words_match_complaints(&a->d->k, rest, m, 1) == 1 && m[0].score >= clear_enough) at = m[0].at;
+  if (at < 0) {
+    words_complaints(&a->d->k, &a->c, rest, &said);
+    if (said.clear >= WORDS_FAIRLY) at = said.best[0].at;
+  }
   if (at < 0) return find_id(a->d, ENTRY_COMPLAINT, "complaint", rest, &at, e);
   case_add_complaint(&a->c, at);
   return 0;

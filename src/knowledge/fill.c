@@ -94,6 +94,10 @@ static const struct field setting_fields[] = {
 static const struct field retired_fields[] = {
     F(retired, id, "id", FIELD_TEXT), F(retired, replaced_by, "replaced-by", FIELD_TEXT),
     F(retired, why, "why", FIELD_TEXT), END};
+static const struct field same_words_fields[] = {
+    F(same_words, id, "id", FIELD_TEXT), F(same_words, sort, "sort", FIELD_TEXT),
+    F(same_words, of, "of", FIELD_TEXT),
+    F(same_words, opposite_id, "opposite", FIELD_TEXT), F(same_words, words, "words", FIELD_TEXTS), END};
 
 /* Where the entries of a template go. */
 struct target {
@@ -121,7 +125,8 @@ static const struct target targets[] = {
     T("sign", sign, sign_fields, signs, sign_count),
     T("repair", repair, repair_fields, repairs, repair_count),
     T("setting", setting, setting_fields, settings, setting_count),
-    T("retired", retired, retired_fields, retired, retired_count)};
+    T("retired", retired, retired_fields, retired, retired_count),
+    T("same-words", same_words, same_words_fields, same_words, same_words_count)};
 
 enum { TARGETS = sizeof targets / sizeof targets[0] };
 

@@ -10,7 +10,7 @@
 /* Room that the growing arrays of a knowledge have, while it is being filled. */
 struct fill {
   struct knowledge *k;
-  size_t room[16]; /* one per kind of entry */
+  size_t room[20]; /* one per kind of entry */
 };
 
 /* Adds one fact that schema_check has passed; form is its template. Slots left out take

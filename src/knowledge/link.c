@@ -10,7 +10,7 @@ static const struct { enum entry_kind kind; const char *name; } kinds[] = {
     {ENTRY_SOURCE, "source"},       {ENTRY_FEATURE, "feature"}, {ENTRY_CLASS, "machine class"},
     {ENTRY_CAUTION, "caution"},     {ENTRY_COVER, "cover"},     {ENTRY_COMPLAINT, "complaint"},
     {ENTRY_CHECK, "check"},         {ENTRY_FAULT, "fault"},     {ENTRY_REPAIR, "repair"},
-    {ENTRY_SETTING, "setting"}};
+    {ENTRY_SETTING, "setting"},   {ENTRY_SAME_WORDS, "list of same words"}};
 
 static const char *kind_name(enum entry_kind kind)
 {
@@ -100,6 +100,7 @@ ORIGIN_OF(check_origin, checks)
 ORIGIN_OF(fault_origin, faults)
 ORIGIN_OF(repair_origin, repairs)
 ORIGIN_OF(setting_origin, settings)
+ORIGIN_OF(same_words_origin, same_words)
 
 static void check_all_ids(const struct knowledge *k, struct problems *p)
 {
@@ -113,6 +114,7 @@ static void check_all_ids(const struct knowledge *k, struct problems *p)
   check_ids(k, ENTRY_FAULT, p, fault_origin);
   check_ids(k, ENTRY_REPAIR, p, repair_origin);
   check_ids(k, ENTRY_SETTING, p, setting_origin);
+  check_ids(k, ENTRY_SAME_WORDS, p, same_words_origin);
 }
 
 static void link_machines(struct knowledge *k, struct problems *p)
@@ -128,6 +130,15 @@ static void link_machines(struct knowledge *k, struct problems *p)
   for (size_t i = 0; i < k->complaint_count; i++) {
     resolve_refs(k, ENTRY_FEATURE, &k->complaints[i].needs, &k->complaints[i].origin, p);
     resolve_refs(k, ENTRY_COMPLAINT, &k->complaints[i].near, &k->complaints[i].origin, p);
+  }
+}
+
+static void link_same_words(struct knowledge *k, struct problems *p)
+{
+  for (size_t i = 0; i < k->same_words_count; i++) {
+    struct same_words *s = &k->same_words[i];
+
+    s->opposite = *s->opposite_id ? resolve(k, ENTRY_SAME_WORDS, s->opposite_id, &s->origin, p) : -1;
   }
 }
 
@@ -355,6 +366,7 @@ void link_all(struct knowledge *k, struct problems *p)
     resolve_refs(k, ENTRY_FEATURE, &k->cautions[i].needs, &k->cautions[i].origin, p);
   }
   link_machines(k, p);
+  link_same_words(k, p);
   link_covers(k, p);
   for (size_t i = 0; i < k->check_count; i++) link_check(k, &k->checks[i], p);
   for (size_t i = 0; i < k->bands_count; i++) link_bands(k, &k->bands[i], p);

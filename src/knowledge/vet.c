@@ -15,6 +15,7 @@ void vet_knowledge(const struct knowledge *k, struct problems *p)
   vet_parting(&v);
   vet_uses(&v);
   vet_texts(&v);
+  vet_words(&v);
   rule_looks_free(&v.rules);
   parting_close(v.parting);
 }

@@ -22,6 +22,7 @@ void vet_missing(struct vet *v);  /* steps, proof, look-alikes, words */
 void vet_parting(struct vet *v);  /* faults and checks against each other */
 void vet_uses(struct vet *v);     /* what nothing uses and what fits no machine */
 void vet_texts(struct vet *v);    /* repeated and overlong text */
+void vet_words(struct vet *v);    /* words that stand for one thing */
 
 /* Adds one finding at an entry. */
 #define VET_SAY(v, serious, kind, o, ...) \

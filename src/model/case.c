@@ -16,6 +16,7 @@ void case_free(struct bench_case *c)
 {
   free(c->features);
   free(c->complaints);
+  free(c->said);
   free(c->results);
   free(c->cards);
   free(c->off);
@@ -107,6 +108,16 @@ void case_add_complaint(struct bench_case *c, int complaint)
   mem_grow(&items, &c->complaint_room, c->complaint_count + 1, sizeof *c->complaints);
   c->complaints = items;
   c->complaints[c->complaint_count++] = complaint;
+}
+
+void case_add_said(struct bench_case *c, const struct case_said *said)
+{
+  void *all = c->said;
+
+  for (size_t i = 0; i < said->took_count; i++) case_add_complaint(c, said->took[i]);
+  mem_grow(&all, &c->said_room, c->said_count + 1, sizeof *c->said);
+  c->said = all;
+  c->said[c->said_count++] = *said;
 }
 
 void case_set_result(struct bench_case *c, struct case_result r)

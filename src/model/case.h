@@ -24,11 +24,24 @@ enum { CARD_FROM = 40, CARD_ID = 64 };
  * with the spec card that the case names, and goes with it. */
 struct case_card { int check; double low, high; char from[CARD_FROM]; bool by_card; };
 
+/* How words of the owner's were taken, to be shown with the answer: the complaints they were
+ * taken for, how sure that is ("clear", "fairly", "unsure"; static text), and what they might
+ * mean instead, likeliest first. text is cut off when it is longer. */
+enum { SAID_TEXT = 160, SAID_MOST = 3 };
+struct case_said {
+  char text[SAID_TEXT];
+  const char *sure;
+  int took[SAID_MOST], instead[SAID_MOST];
+  size_t took_count, instead_count;
+};
+
 struct bench_case {
   int machine_class;    /* index, -1 when not told */
   signed char *features; /* enum tri per feature of the knowledge, resolved */
   int *complaints;
   size_t complaint_count, complaint_room;
+  struct case_said *said; /* only of complaints that came as words */
+  size_t said_count, said_room;
   struct case_result *results; /* in the order they came; one per check */
   size_t result_count, result_room;
   struct case_card *cards;
@@ -53,6 +66,9 @@ int case_set_machine(struct bench_case *c, const struct knowledge *k, int machin
                      struct err *e);
 
 void case_add_complaint(struct bench_case *c, int complaint); /* once each */
+
+/* Adds the complaints that were taken, and keeps how. */
+void case_add_said(struct bench_case *c, const struct case_said *said);
 
 /* Records a result; a second one for the same check replaces the first. */
 void case_set_result(struct bench_case *c, struct case_result r);

@@ -24,6 +24,7 @@ static struct shelf shelf_of(const struct knowledge *k, enum entry_kind kind)
   case ENTRY_REPAIR: return SHELF(k->repairs, k->repair_count);
   case ENTRY_RULE: return SHELF(k->rules, k->rule_count);
   case ENTRY_SETTING: return SHELF(k->settings, k->setting_count);
+  case ENTRY_SAME_WORDS: return SHELF(k->same_words, k->same_words_count);
   }
 #undef SHELF
   return (struct shelf){NULL, 0, 0};
@@ -72,13 +73,13 @@ void knowledge_index(struct knowledge *k)
 {
   size_t total = 0, size = 64;
 
-  for (int kind = ENTRY_SOURCE; kind <= ENTRY_SETTING; kind++)
+  for (int kind = ENTRY_SOURCE; kind <= ENTRY_SAME_WORDS; kind++)
     total += shelf_of(k, (enum entry_kind)kind).count;
   while (size < total * 2) size *= 2;
   k->index = arena_new(&k->arena, sizeof *k->index + size * sizeof k->index->places[0]);
   k->index->mask = size - 1;
   for (size_t i = 0; i < size; i++) k->index->places[i].at = -1;
-  for (int kind = ENTRY_SOURCE; kind <= ENTRY_SETTING; kind++) {
+  for (int kind = ENTRY_SOURCE; kind <= ENTRY_SAME_WORDS; kind++) {
     struct shelf s = shelf_of(k, (enum entry_kind)kind);
 
     for (size_t i = 0; i < s.count; i++) {

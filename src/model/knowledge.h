@@ -133,6 +133,14 @@ struct setting { const char *id, *why; double value; struct origin origin; };
 
 struct retired { const char *id, *replaced_by, *why; struct origin origin; };
 
+/* Words that stand for one thing in free text; see the template. opposite: index, or -1. */
+struct same_words {
+  const char *id, *sort, *of, *opposite_id;
+  struct texts words;
+  int opposite;
+  struct origin origin;
+};
+
 /* A rule's identity: its text stays with the engine. */
 struct rule_card { const char *id, *reason; struct origin origin; };
 
@@ -155,6 +163,7 @@ struct knowledge {
   struct repair *repairs;             size_t repair_count;
   struct setting *settings;           size_t setting_count;
   struct retired *retired;            size_t retired_count;
+  struct same_words *same_words;      size_t same_words_count;
   struct rule_card *rules;            size_t rule_count;
   struct rule_text *texts;            size_t text_count;
   struct id_index *index;         /* made by knowledge_index */
@@ -163,7 +172,8 @@ struct knowledge {
 
 enum entry_kind {
   ENTRY_SOURCE, ENTRY_FEATURE, ENTRY_CLASS, ENTRY_CAUTION, ENTRY_COVER, ENTRY_COMPLAINT,
-  ENTRY_CHECK, ENTRY_FAULT, ENTRY_REPAIR, ENTRY_RULE, ENTRY_SETTING
+  ENTRY_CHECK, ENTRY_FAULT, ENTRY_REPAIR, ENTRY_RULE, ENTRY_SETTING,
+  ENTRY_SAME_WORDS
 };
 
 /* Makes the index that knowledge_find uses; again whenever entries were added. Of two

@@ -39,6 +39,11 @@ void answer_readings(struct buf *out, const struct knowledge *k, const struct be
 struct json *answer_readings_json(const struct knowledge *k, const struct bench_case *bench,
                                   const struct assessment *a); /* the caller frees */
 
+/* How complaints in the owner's words were taken, how sure that is and what else they may mean;
+ * nothing when complaints came as ids. */
+void answer_words(struct buf *out, const struct knowledge *k, const struct bench_case *c, int width);
+struct json *answer_words_json(const struct knowledge *k, const struct bench_case *c); /* the caller frees */
+
 /* "published (source, place)", "common practice", ... */
 void answer_basis(struct buf *out, const struct knowledge *k, const struct origin *o);
 

@@ -339,6 +339,7 @@ struct json *answer_json(const struct knowledge *k, const struct bench_case *c, 
   snprintf(print, sizeof print, "%016llx", k->fingerprint);
   json_put_text(o, "pullcord", ANSWER_VERSION);
   json_put_text(o, "knowledge", print);
+  json_put(o, "words", answer_words_json(k, c));
   json_put_text(o, "disposition", disposition_name(a->disposition));
   json_put(o, "hand_over", notes(k, a, HAND_OVER, "to"));
   json_put(o, "cautions", cautions(k, ids, part_cautions(k, c, a, ids)));

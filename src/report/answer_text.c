@@ -486,6 +486,7 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
   char chance[16];
 
   assess_advise(a, c);
+  answer_words(out, k, c, width);
   answer_ranking(out, k, a, 6);
   buf_addf(out, "     %-46s %10s\n\n", "nothing broken", chance_words(chance, a->sound));
   buf_add(out, "Of these causes, just:\n");

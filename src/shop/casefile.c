@@ -13,9 +13,6 @@
 /* Nobody complains of more things; each costs a look through everything that is ever said. */
 enum { MOST_COMPLAINTS = 20 };
 
-/* Score from which the owner's words are taken for a complaint without asking back. */
-static const double clear_enough = 0.45;
-
 struct reading {
   const struct knowledge *k;
   const char *file;
@@ -122,25 +119,40 @@ static int read_machine(struct reading *r, const struct json *m)
   return status;
 }
 
+/* Takes the owner's words for what they say best, and keeps what else they might mean. */
+static int read_words(struct reading *r, const char *text)
+{
+  struct words_said w;
+  struct case_said said = {.took_count = 0};
+
+  words_complaints(r->k, r->c, text, &w);
+  if (w.count == 0)
+    return refuse(r, "\"%.80s\" matches no known complaint. \"pullcord list complaints\" shows them.%s", text, "");
+  if (w.clear == WORDS_NOTHING)
+    return refuse(r, "\"%.80s\" matches no known complaint well enough; the nearest is \"%s\". "
+                  "\"pullcord list complaints\" shows them all.", text, r->k->complaints[w.best[0].at].id);
+  text_cut(said.text, sizeof said.text, text);
+  said.sure = words_clear_name(w.clear);
+  said.took[said.took_count++] = w.best[0].at;
+  for (size_t i = 0; i < w.more_count && said.took_count < SAID_MOST; i++)
+    said.took[said.took_count++] = w.more[i];
+  for (size_t i = 1; i < w.count && said.instead_count < 2; i++) {
+    bool taken = false;
+
+    for (size_t j = 0; j < said.took_count; j++) taken |= said.took[j] == w.best[i].at;
+    if (!taken) said.instead[said.instead_count++] = w.best[i].at;
+  }
+  case_add_said(r->c, &said);
+  return 0;
+}
+
 static int read_complaint(struct reading *r, const struct json *j)
 {
-  struct word_match m[3];
-  const char *text;
-  size_t n;
   int at;
 
   if (want_kind(r, j, JSON_TEXT, "complaint")) return r->e->status;
-  text = json_text(j);
-  at = knowledge_find(r->k, ENTRY_COMPLAINT, text);
-  if (at < 0) {
-    n = words_match_complaints(r->k, text, m, 3);
-    if (n == 0)
-      return refuse(r, "\"%.80s\" matches no known complaint. \"pullcord list complaints\" shows them.%s", text, "");
-    if (m[0].score < clear_enough)
-      return refuse(r, "\"%.80s\" matches no known complaint well enough; the nearest is \"%s\".", text,
-                    r->k->complaints[m[0].at].id);
-    at = m[0].at;
-  }
+  at = knowledge_find(r->k, ENTRY_COMPLAINT, json_text(j));
+  if (at < 0) return read_words(r, json_text(j));
   case_add_complaint(r->c, at);
   return 0;
 }

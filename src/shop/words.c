@@ -1,204 +1,149 @@
 /* words.c - see words.h. */
 #include "shop/words.h"
 
-#include <ctype.h>
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/text.h"
-#include "units/parse.h"
+#include "shop/words_lexicon.h"
 
-enum { MAX_WORDS = 40, WORD_LENGTH = 32 };
+/* The parts of a score: what the saying holds, what it covers of the text, what all sayings of
+ * its entry cover of the text. They add to 1. */
+static const double of_saying = 0.4, of_text = 0.2, of_entry = 0.4;
 
-/* Text cut into small words. */
-struct words { char w[MAX_WORDS][WORD_LENGTH]; size_t count; };
+/* "starts" is a little like "will not start": it is the same matter. */
+static const double contrary = 0.4;
 
-static bool is_one_of(const char *w, const char *const *list)
-{
-  for (; *list; list++)
-    if (strcmp(*list, w) == 0) return true;
-  return false;
-}
+/* A thought of less weight is no complaint of its own. */
+static const double enough_weight = 2;
 
-/* Words that say nothing by themselves, and the ways of saying no, which are one word. */
-static const char *const fillers[] = {"the", "a", "an", "it", "is", "i", "my", "to", "of", "and", "in",
-                                      "on", "at", "that", "this", "when", "then", "but", "so", "me",
-                                      "has", "have", "with", "for", "be", "just", "was", "its", "or",
-                                      "does", "do", "will", "would", NULL};
-static const char *const noes[] = {"wont", "doesnt", "cant", "cannot", "dont", "refuses", "never", "no",
-                                   "isnt", "didnt", "wouldnt", "couldnt", "aint", "without", NULL};
-
-/* Words for one and the same thing, and spellings too far off for one typing mistake; the
- * first of each row stands for all. Both sides of a match are put into these words. */
-static const char *const same_words[][11] = {
-  {"petrol", "gas", "gasoline", "fuel", NULL},
-  {"rope", "cord", "string", NULL},
-  {"exhaust", "muffler", "silencer", "exaust", NULL},
-  {"carburettor", "carb", "carby", "carburetor", "carburator", NULL},
-  {"throttle", "trigger", "accelerator", NULL},
-  {"generator", "genny", "genset", "jenny", NULL},
-  {"dies", "conks", "conk", "conked", "conking", "stalls", "stall", "stalling", "quits", "dying", NULL},
-  {"idle", "tick", "ticks", "ticking", "tickover", "idling", NULL},
-  {"revs", "revving", "reving", "revved", NULL},
-  {"seized", "siezed", "ceased", NULL},
-  {"choke", "choak", "chock", NULL},
-  {"shakes", "shaking", "judders", "juddering", NULL},
-  {"stinks", "smells", "smell", "reeks", "stink", NULL},
-  {"dripping", "drips", "leaking", "leaks", "leak", "pouring", "weeping", NULL},
+/* What can be matched of one kind: several sayings per entry, those of one entry together. */
+struct saying { int at; size_t first, count; };
+struct sayings {
+  struct lexicon *lexicon;
+  struct saying *items;
+  size_t count, room;
+  int *ids; /* tokens of all sayings, one after the other */
+  size_t id_count, id_room;
+  double *weight; /* per token id: how rare it is */
+  double greatest; /* weight of a word that one entry alone would have, or none */
 };
-
-static const char *stands_for(const char *w)
-{
-  for (size_t i = 0; i < sizeof same_words / sizeof same_words[0]; i++)
-    if (is_one_of(w, same_words[i])) return same_words[i][0];
-  for (size_t i = 0; strlen(w) > 5 && i < sizeof same_words / sizeof same_words[0]; i++)
-    for (const char *const *j = same_words[i]; *j; j++)
-      if (strlen(*j) > 4 && text_distance(w, *j, 1) <= 1) return same_words[i][0];
-  return w;
-}
-
-static void push_word(struct words *out, char *w, size_t *n)
-{
-  w[*n] = '\0';
-  *n = 0;
-  if (!*w || is_one_of(w, fillers) || out->count == MAX_WORDS) return;
-  strcpy(out->w[out->count++], is_one_of(w, noes) ? "not" : stands_for(w));
-}
-
-static void cut_words(const char *text, struct words *out)
-{
-  char w[WORD_LENGTH];
-  size_t n = 0;
-
-  out->count = 0;
-  for (; *text; text++) {
-    unsigned char c = (unsigned char)*text;
-
-    if (c == '\'') continue; /* won't = wont */
-    if (isalnum(c) || c >= 0x80) {
-      if (n + 1 < WORD_LENGTH) w[n++] = (char)tolower(c);
-    } else if (n) {
-      push_word(out, w, &n);
-    }
-  }
-  if (n) push_word(out, w, &n);
-}
-
-/* Length of what two words share from the start. */
-static size_t common_start(const char *a, const char *b)
-{
-  size_t n = 0;
-
-  while (a[n] && a[n] == b[n]) n++;
-  return n;
-}
-
-/* Two letters next to each other changed places. */
-static bool is_swapped(const char *a, const char *b)
-{
-  size_t n = common_start(a, b);
-
-  return a[n] && a[n + 1] && a[n] == b[n + 1] && a[n + 1] == b[n] && strcmp(a + n + 2, b + n + 2) == 0;
-}
-
-/* How alike two words are: 1 equal, 0.9 same stem, 0.7 one typing mistake, 0.6 two in a
- * longer word. */
-static double likeness(const char *a, const char *b)
-{
-  size_t la = strlen(a), lb = strlen(b), n;
-
-  if (strcmp(a, b) == 0) return 1;
-  n = common_start(a, b);
-  if (n >= 4 && la - n <= 3 && lb - n <= 3) return 0.9;
-  if (n == 3 && la - n <= 1 && lb - n <= 1) return 0.9; /* dies / die, rev / revs */
-  if (la > 4 && lb > 4 && text_distance(a, b, 1) <= 1) return 0.7;
-  if (la > 3 && la == lb && is_swapped(a, b)) return 0.7;
-  if (la > 5 && lb > 5 && text_distance(a, b, 2) <= 2) return 0.6;
-  return 0;
-}
-
-/* Everything that can be matched of one kind: several sayings per entry. */
-struct sayings { struct saying { int at; struct words words; } *items; size_t count, room; };
 
 static void add_saying(struct sayings *s, int at, const char *text)
 {
-  void *items = s->items;
+  struct tokens tokens;
+  void *items = s->items, *ids = s->ids;
 
+  lexicon_learn(s->lexicon, text, &tokens);
+  if (tokens.count == 0) return;
   mem_grow(&items, &s->room, s->count + 1, sizeof *s->items);
   s->items = items;
-  s->items[s->count].at = at;
-  cut_words(text, &s->items[s->count++].words);
+  mem_grow(&ids, &s->id_room, s->id_count + tokens.count, sizeof *s->ids);
+  s->ids = ids;
+  s->items[s->count++] = (struct saying){at, s->id_count, tokens.count};
+  for (size_t i = 0; i < tokens.count; i++) s->ids[s->id_count++] = tokens.t[i].id;
 }
 
-/* How rare a word is: few entries have a saying that holds it. The sayings of one entry lie
- * together, so that each entry is counted once. */
-static double rarity(const struct sayings *s, const char *word)
+/* How rare each token is: few entries have a saying that holds it. */
+static void weigh_tokens(struct sayings *s)
 {
-  size_t entries = 0, holding = 0;
-  int last = -1, held = -1;
+  size_t size = lexicon_size(s->lexicon), entries = 0;
+  size_t *last = mem_array(size, sizeof *last), *holding = mem_array(size, sizeof *holding);
+  int at = -1;
 
   for (size_t i = 0; i < s->count; i++) {
-    int at = s->items[i].at;
+    if (s->items[i].at != at) entries++;
+    at = s->items[i].at;
+    for (size_t j = 0; j < s->items[i].count; j++) {
+      int id = s->ids[s->items[i].first + j];
 
-    if (at != last) entries++;
-    last = at;
-    for (size_t j = 0; at != held && j < s->items[i].words.count; j++)
-      if (strcmp(s->items[i].words.w[j], word) == 0) {
-        holding++;
-        held = at;
-      }
+      holding[id] += last[id] != entries; /* each entry once */
+      last[id] = entries;
+    }
   }
-  return log((double)(entries + 1) / (double)(holding + 1)) + 0.1;
+  s->weight = mem_array(size, sizeof *s->weight);
+  for (size_t i = 0; i < size; i++)
+    s->weight[i] = log((double)(entries + 1) / (double)(holding[i] + 1)) + 0.1;
+  s->greatest = log((double)(entries + 1)) + 0.1;
+  free(last);
+  free(holding);
 }
 
-static double best_likeness(const char *w, const struct words *in, double best)
+static void sayings_free(struct sayings *s)
 {
-  for (size_t i = 0; i < in->count && best < 1; i++) best = fmax(best, likeness(w, in->w[i]));
-  return best;
+  lexicon_free(s->lexicon);
+  free(s->items);
+  free(s->ids);
+  free(s->weight);
 }
 
-/* How much of the saying's weight the text holds. */
-static double saying_held(const struct sayings *s, const struct saying *saying, const struct words *text)
+/* The text being matched: per token id how surely it holds it. */
+struct asked {
+  struct tokens tokens;
+  double *holds, all; /* all: weight of its tokens together */
+};
+
+static double weight_of(const struct sayings *s, const struct token *t)
 {
-  double shared = 0, all = 0;
-
-  for (size_t j = 0; j < saying->words.count; j++) {
-    double w = rarity(s, saying->words.w[j]);
-
-    shared += best_likeness(saying->words.w[j], text, 0) * w;
-    all += w;
-  }
-  return all > 0 ? shared / all : 0;
+  return t->id >= 0 ? s->weight[t->id] : s->greatest / 2; /* not known: it may be anything */
 }
 
-/* How much of the text's weight stands in the sayings from..to. */
-static double text_held(const struct sayings *s, size_t from, size_t to, const struct words *text,
-                        const double *weight)
+static void ask(const struct sayings *s, const struct tokens *tokens, struct asked *a)
 {
-  double shared = 0, all = 0;
+  a->tokens = *tokens;
+  a->holds = mem_array(lexicon_size(s->lexicon), sizeof *a->holds);
+  a->all = 0;
+  for (size_t i = 0; i < a->tokens.count; i++) {
+    const struct token *t = &a->tokens.t[i];
 
-  for (size_t i = 0; i < text->count; i++) {
-    double best = 0;
-
-    for (size_t j = from; j < to; j++) best = best_likeness(text->w[i], &s->items[j].words, best);
-    shared += best * weight[i];
-    all += weight[i];
+    a->all += weight_of(s, t);
+    if (t->id < 0) continue;
+    a->holds[t->id] = fmax(a->holds[t->id], t->sure);
+    a->holds[t->id ^ 1] = fmax(a->holds[t->id ^ 1], t->sure * contrary);
   }
-  return all > 0 ? shared / all : 0;
+}
+
+/* Share of the saying's weight that the text holds; *weight: the whole. */
+static double saying_held(const struct sayings *s, const struct saying *saying, const struct asked *a,
+                          double *weight)
+{
+  double shared = 0;
+
+  *weight = 0;
+  for (size_t j = 0; j < saying->count; j++) {
+    int id = s->ids[saying->first + j];
+
+    shared += a->holds[id] * s->weight[id];
+    *weight += s->weight[id];
+  }
+  return shared / *weight;
+}
+
+/* Share of the text's weight that stands in the sayings from..to. in: an array of zeros per
+ * token id, left so. */
+static double text_held(const struct sayings *s, size_t from, size_t to, const struct asked *a, double *in)
+{
+  size_t first = s->items[from].first, last = s->items[to - 1].first + s->items[to - 1].count;
+  double shared = 0;
+
+  for (size_t j = first; j < last; j++) {
+    in[s->ids[j]] = 1;
+    in[s->ids[j] ^ 1] = fmax(in[s->ids[j] ^ 1], contrary);
+  }
+  for (size_t i = 0; i < a->tokens.count; i++) {
+    const struct token *t = &a->tokens.t[i];
+
+    if (t->id >= 0) shared += in[t->id] * t->sure * s->weight[t->id];
+  }
+  for (size_t j = first; j < last; j++) in[s->ids[j]] = in[s->ids[j] ^ 1] = 0;
+  return a->all > 0 ? shared / a->all : 0;
 }
 
 static size_t keep_best(struct word_match *matches, size_t count, size_t most, int at, double value)
 {
-  size_t i = 0;
+  size_t i = count;
 
-  while (i < count && matches[i].at != at) i++;
-  if (i < count) { /* the entry is there: keep its better saying */
-    if (matches[i].score >= value) return count;
-    memmove(&matches[i], &matches[i + 1], (count - i - 1) * sizeof *matches);
-    count--;
-  }
-  for (i = count; i > 0 && matches[i - 1].score < value; i--) continue;
+  for (; i > 0 && matches[i - 1].score < value; i--) continue;
   if (i >= most) return count;
   if (count == most) count--;
   memmove(&matches[i + 1], &matches[i], (count - i) * sizeof *matches);
@@ -206,48 +151,186 @@ static size_t keep_best(struct word_match *matches, size_t count, size_t most, i
   return count + 1;
 }
 
-static size_t match(struct sayings *s, const char *text, struct word_match *matches, size_t most)
+/* The best that one entry's sayings from..to give. */
+static double entry_score(const struct sayings *s, size_t from, size_t to, const struct asked *a, double *in)
 {
-  double weight[MAX_WORDS];
-  struct words words;
+  double entry = text_held(s, from, to, a, in), best = 0;
+
+  if (entry <= 0) return 0;
+  for (size_t i = from; i < to; i++) {
+    double weight, held = saying_held(s, &s->items[i], a, &weight), text, heavy;
+
+    if (held <= 0) continue;
+    text = text_held(s, i, i + 1, a, in);
+    /* "dead" in a longer text shows less than a saying of several rare words */
+    heavy = weight / (weight + s->greatest);
+    best = fmax(best, of_saying * held * (heavy + (1 - heavy) * text) + of_text * text + of_entry * entry);
+  }
+  return best;
+}
+
+/* The entries that fit these tokens, best first. fit: per entry what its score is multiplied by;
+ * NULL: 1 for all. */
+static size_t rank(const struct sayings *s, const struct tokens *tokens, const double *fit,
+                   struct word_match *matches, size_t most)
+{
+  double *in = mem_array(lexicon_size(s->lexicon), sizeof *in);
+  struct asked a;
   size_t count = 0;
 
-  cut_words(text, &words);
-  for (size_t i = 0; i < words.count; i++) weight[i] = rarity(s, words.w[i]);
+  ask(s, tokens, &a);
   for (size_t from = 0, to; from < s->count; from = to) {
-    double entry;
+    int at = s->items[from].at;
+    double value;
 
-    for (to = from; to < s->count && s->items[to].at == s->items[from].at; to++) continue;
-    entry = text_held(s, from, to, &words, weight);
-    for (size_t i = from; i < to; i++) {
-      double value = 0.5 * saying_held(s, &s->items[i], &words) +
-                     0.2 * text_held(s, i, i + 1, &words, weight) + 0.3 * entry;
-
-      if (value > 0.05) count = keep_best(matches, count, most, s->items[i].at, value);
-    }
+    for (to = from; to < s->count && s->items[to].at == at; to++) continue;
+    value = fit && fit[at] == 0 ? 0 : entry_score(s, from, to, &a, in) * (fit ? fit[at] : 1);
+    if (value > 0.05) count = keep_best(matches, count, most, at, value);
   }
-  free(s->items);
+  for (size_t i = 0; i < count; i++) matches[i].score = fmin(matches[i].score, 1);
+  free(in);
+  free(a.holds);
   return count;
+}
+
+/* Matches and frees the sayings. */
+static size_t match(struct sayings *s, const char *text, struct word_match *matches, size_t most)
+{
+  struct tokens tokens;
+  size_t count;
+
+  weigh_tokens(s);
+  lexicon_read(s->lexicon, text, &tokens);
+  count = rank(s, &tokens, NULL, matches, most);
+  sayings_free(s);
+  return count;
+}
+
+/* ---- complaints ---------------------------------------------------------------------- */
+
+/* Of two complaints that fit alike, the one that only such machines have is meant: "no power" said
+ * of a generator. */
+static const double only_such_machines = 1.02;
+
+/* What can be complained of; *fit: per complaint, 0 when this machine cannot have it (the caller
+ * frees). */
+static void complaint_sayings(const struct knowledge *k, const struct bench_case *c, struct sayings *s,
+                              double **fit)
+{
+  size_t open;
+
+  *s = (struct sayings){.lexicon = lexicon_new(k, true)};
+  *fit = mem_array(k->complaint_count, sizeof **fit);
+  for (size_t i = 0; i < k->complaint_count; i++) {
+    const struct complaint *one = &k->complaints[i];
+
+    (*fit)[i] = c && case_needs(c, &one->needs, &open) == TRI_LACKS ? 0
+                : c && one->needs.count                             ? only_such_machines
+                                                                    : 1;
+    add_saying(s, (int)i, one->name);
+    add_saying(s, (int)i, one->id);
+    for (size_t j = 0; j < one->says.count; j++) add_saying(s, (int)i, one->says.items[j]);
+  }
+  weigh_tokens(s);
+}
+
+enum words_clear words_clear(const struct word_match *matches, size_t count)
+{
+  double best = count ? matches[0].score : 0, next = count > 1 ? matches[1].score : 0;
+
+  if (best < 0.35) return WORDS_NOTHING;
+  if (best > 0.99 && next <= 0.99) return WORDS_CLEAR;
+  if (best >= 0.5 && next <= 0.85 * best) return WORDS_CLEAR;
+  return best >= 0.5 || next <= 0.7 * best ? WORDS_FAIRLY : WORDS_UNSURE;
+}
+
+const char *words_clear_name(enum words_clear c)
+{
+  static const char *const names[] = {"nothing", "unsure", "fairly", "clear"};
+
+  return names[c];
+}
+
+/* Owners mix the two up, so that one may be only another way of putting the other. */
+static bool is_near(const struct knowledge *k, int a, int b)
+{
+  for (int both = 0; both < 2; both++) {
+    const struct refs *near = &k->complaints[both ? b : a].near;
+
+    for (size_t i = 0; i < near->count; i++)
+      if (near->at[i] == (both ? a : b)) return true;
+  }
+  return false;
+}
+
+/* A second complaint in the same breath: a thought that by itself is clearly another complaint,
+ * says more than a word or two that stand in many ("... and dies"), and shows little of the first. */
+static void look_for_more(const struct knowledge *k, const struct sayings *s, const struct tokens *all,
+                          const double *fit, struct words_said *said)
+{
+  int last = all->count ? all->t[all->count - 1].part : 0;
+
+  for (int part = 0; part <= last; part++) {
+    struct tokens some = {.count = 0};
+    struct word_match m[3];
+    size_t n, first = 0;
+    bool known = false;
+    double weight = 0;
+
+    for (size_t i = 0; i < all->count; i++)
+      if (all->t[i].part == part) {
+        weight += weight_of(s, &all->t[i]);
+        some.t[some.count++] = all->t[i];
+      }
+    if (weight < enough_weight || some.count == all->count) continue;
+    n = rank(s, &some, fit, m, 3);
+    if (n == 0 || m[0].score < 0.6 || words_clear(m, n) != WORDS_CLEAR) continue;
+    if (is_near(k, m[0].at, said->best[0].at)) continue;
+    while (first < n && m[first].at != said->best[0].at) first++;
+    for (size_t i = 0; i < said->more_count; i++) known |= said->more[i] == m[0].at;
+    if (first == n && !known && said->more_count < WORDS_MOST_MORE) said->more[said->more_count++] = m[0].at;
+  }
+}
+
+void words_complaints(const struct knowledge *k, const struct bench_case *c, const char *text,
+                      struct words_said *out)
+{
+  struct sayings s;
+  struct tokens tokens;
+  double *fit;
+
+  *out = (struct words_said){.count = 0};
+  complaint_sayings(k, c, &s, &fit);
+  lexicon_read(s.lexicon, text, &tokens);
+  out->count = rank(&s, &tokens, fit, out->best, WORDS_MOST_BEST);
+  out->clear = words_clear(out->best, out->count);
+  if (out->clear != WORDS_NOTHING) look_for_more(k, &s, &tokens, fit, out);
+  sayings_free(&s);
+  free(fit);
 }
 
 size_t words_match_complaints(const struct knowledge *k, const char *text, struct word_match *matches,
                               size_t most)
 {
-  struct sayings s = {0};
+  struct sayings s;
+  struct tokens tokens;
+  double *fit;
+  size_t count;
 
-  for (size_t i = 0; i < k->complaint_count; i++) {
-    add_saying(&s, (int)i, k->complaints[i].name);
-    add_saying(&s, (int)i, k->complaints[i].id);
-    for (size_t j = 0; j < k->complaints[i].says.count; j++)
-      add_saying(&s, (int)i, k->complaints[i].says.items[j]);
-  }
-  return match(&s, text, matches, most);
+  complaint_sayings(k, NULL, &s, &fit);
+  lexicon_read(s.lexicon, text, &tokens);
+  count = rank(&s, &tokens, fit, matches, most);
+  sayings_free(&s);
+  free(fit);
+  return count;
 }
+
+/* ---- checks, machines, faults -------------------------------------------------------- */
 
 size_t words_match_checks(const struct knowledge *k, const char *text, struct word_match *matches,
                           size_t most)
 {
-  struct sayings s = {0};
+  struct sayings s = {.lexicon = lexicon_new(k, false)};
 
   for (size_t i = 0; i < k->check_count; i++) {
     add_saying(&s, (int)i, k->checks[i].name);
@@ -261,7 +344,7 @@ size_t words_match_checks(const struct knowledge *k, const char *text, struct wo
 size_t words_match_machines(const struct knowledge *k, const char *text, struct word_match *matches,
                             size_t most)
 {
-  struct sayings s = {0};
+  struct sayings s = {.lexicon = lexicon_new(k, false)};
 
   for (size_t i = 0; i < k->class_count; i++) {
     add_saying(&s, (int)i, k->classes[i].name);
@@ -274,132 +357,11 @@ size_t words_match_machines(const struct knowledge *k, const char *text, struct 
 size_t words_match_faults(const struct knowledge *k, const char *text, struct word_match *matches,
                           size_t most)
 {
-  struct sayings s = {0};
+  struct sayings s = {.lexicon = lexicon_new(k, false)};
 
   for (size_t i = 0; i < k->fault_count; i++) {
     add_saying(&s, (int)i, k->faults[i].name);
     add_saying(&s, (int)i, k->faults[i].id);
   }
   return match(&s, text, matches, most);
-}
-
-/* ---- results ------------------------------------------------------------------------- */
-
-static bool same_text(const char *a, const char *b)
-{
-  for (; *a && *b; a++, b++)
-    if (tolower((unsigned char)*a) != tolower((unsigned char)*b) &&
-        !((*a == ' ' || *a == '-') && (*b == ' ' || *b == '-'))) return false;
-  return *a == *b;
-}
-
-static bool is_dont_know(const char *text)
-{
-  static const char *const words[] = {"?", "dont-know", "don't know", "dont know", "dk", "could-not-test",
-                                      "couldn't test", "could not test", "not-done", "unknown", "can't",
-                                      "cant", "idk", "dunno", "no idea", "not sure", "no clue"};
-
-  for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
-    if (same_text(text, words[i])) return true;
-  return false;
-}
-
-/* A result that the text starts, when only one does. */
-static int only_start(const struct check *c, const char *text)
-{
-  size_t n = strlen(text);
-  int found = -1;
-
-  for (size_t i = 0; n >= 3 && i < c->results.count; i++) {
-    char head[64];
-
-    if (n >= sizeof head) return -1;
-    for (int both = 0; both < 2; both++) {
-      const char *word = both ? c->labels.items[i] : c->results.items[i];
-
-      if (strlen(word) < n) continue;
-      memcpy(head, word, n);
-      head[n] = '\0';
-      if (!same_text(head, text)) continue;
-      if (found >= 0 && found != (int)i) return -1;
-      found = (int)i;
-    }
-  }
-  return found;
-}
-
-static int refuse_result(const struct check *c, const char *text, struct err *e)
-{
-  const char *near = text_nearest(text, c->results.items, c->results.count);
-  char list[420];
-  size_t used = 0;
-
-  list[0] = '\0';
-  for (size_t i = 0; i < c->results.count && used + 70 < sizeof list; i++) {
-    size_t n = strlen(c->results.items[i]);
-
-    memcpy(list + used, i ? ", " : "", i ? 2 : 0);
-    used += i ? 2 : 0;
-    if (n > 60) n = 60;
-    memcpy(list + used, c->results.items[i], n);
-    used += n;
-    list[used] = '\0';
-  }
-  return err_set(e, EX_DATAERR, NULL, 0, "\"%.60s\" is not a result of %s%s%s%s It is one of: %s; or dont-know.",
-                 text, c->id, near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".", list);
-}
-
-static int parse_reading(const struct check *c, const char *text, struct case_result *out, struct err *e)
-{
-  struct amount a;
-  int status = amount_parse(text, strlen(text), c->quantity, c->unit, &a, e);
-
-  if (status) return status;
-  out->result = -1;
-  out->value = unit_convert(a.value, a.unit, c->unit);
-  return 0;
-}
-
-int words_result(const struct knowledge *k, int check, const char *text, struct case_result *out,
-                 struct err *e)
-{
-  const struct check *c = &k->checks[check];
-  bool number = isdigit((unsigned char)text[0]) || (strchr("-+.,", text[0]) && text[0]);
-
-  *out = (struct case_result){check, -1, 0, 1};
-  if (is_dont_know(text)) {
-    out->sure = 0;
-    out->result = 0;
-    return 0;
-  }
-  for (size_t i = 0; i < c->results.count; i++)
-    if (same_text(text, c->results.items[i]) || same_text(text, c->labels.items[i])) {
-      out->result = (int)i;
-      return 0;
-    }
-  if (c->kind == KIND_MEASURE && number) return parse_reading(c, text, out, e);
-  if (c->kind != KIND_MEASURE && isdigit((unsigned char)text[0]) && !text[1] && text[0] > '0' &&
-      (size_t)(text[0] - '0') <= c->results.count) {
-    out->result = text[0] - '1';
-    return 0;
-  }
-  out->result = only_start(c, text);
-  return out->result >= 0 ? 0 : refuse_result(c, text, e);
-}
-
-bool words_sure(const struct knowledge *k, const char *word, double *out)
-{
-  if (same_text(word, "sure")) *out = 1;
-  else if (same_text(word, "fairly") || same_text(word, "fairly sure"))
-    *out = knowledge_setting(k, "sure-fairly", 0.8);
-  else if (same_text(word, "unsure") || same_text(word, "not sure"))
-    *out = knowledge_setting(k, "sure-unsure", 0.5);
-  else return false;
-  return true;
-}
-
-const char *words_sure_name(const struct knowledge *k, double sure)
-{
-  if (sure >= 0.999) return "sure";
-  return sure >= knowledge_setting(k, "sure-fairly", 0.8) - 1e-9 ? "fairly" : "unsure";
 }
