@@ -16,12 +16,13 @@ declare -A may=(
   [weigh]="knowledge model units base"
   [plan]="weigh engine knowledge model units base"
   [assess]="plan weigh engine knowledge model units base"
+  [simulate]="assess plan weigh engine knowledge model units base"
   [json]="base"
   [shop]="assess plan weigh engine knowledge model units base json"
   [report]="assess plan weigh engine knowledge model arith units base json"
-  [practice]="assess plan weigh engine knowledge model units base json"
-  [cli]="practice report shop assess plan weigh engine knowledge model arith units base json"
-  [web]="practice report shop assess plan weigh engine knowledge model arith units base json")
+  [practice]="simulate assess plan weigh engine knowledge model units base json"
+  [cli]="practice report shop simulate assess plan weigh engine knowledge model arith units base json"
+  [web]="practice report shop simulate assess plan weigh engine knowledge model arith units base json")
 
 # Who alone may include a foreign header: pattern, layer.
 only=("clips/ engine" "clips.h engine" "cjson/ json" "cJSON.h json" "sqlite3 shop" "hpdf.h report" "editline/ cli" "histedit.h cli")

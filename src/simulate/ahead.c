@@ -1,0 +1,410 @@
+/* ahead.c - see ahead.h. */
+#include "simulate/ahead.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* A fault in play that bears on a check. */
+struct bearing { int item; double weight; const double *upto; };
+struct asked {
+  int check;
+  size_t count;
+  struct bearing by[SIM_MOST_ACTIVE];
+};
+
+enum { MOST_ITEMS = SIM_MOST_ACTIVE + 1, PROOF_RUN = -2 };
+
+/* Items are what can be done to have the machine right: faults with one repair are one item; the
+ * first is the proof run, in case nothing is behind it. */
+struct sim_ahead {
+  const struct sim_belief *x;
+  size_t fault_count; /* faults in play, heaviest first */
+  int fault[SIM_MOST_ACTIVE], item_of[SIM_MOST_ACTIVE];
+  double fault_weight[SIM_MOST_ACTIVE];
+  size_t count;
+  int repair[MOST_ITEMS];
+  double weight[MOST_ITEMS], cost[MOST_ITEMS];
+  double pair[MOST_ITEMS][MOST_ITEMS]; /* min(w c', w' c); of itself w c */
+  double row[MOST_ITEMS];              /* sum of pair[i] without itself */
+  double pairs;                        /* all pairs, and each with itself */
+  struct asked *asked;
+  size_t asked_count;
+  int *place;  /* of each check among asked, -1 */
+  int *system; /* of each check: place in the fixed order */
+};
+
+/* Less than this behind the trouble, a fault is not planned for. */
+static const double least_weight = 1e-3;
+
+/* The order of one who always goes the same way. */
+static const char *const fixed_order[] = {"fuel", "ignition", "compression", "air", "exhaust", "lubrication",
+                                          "governor", "starting", "driven", "use"};
+
+static int place_in_order(const char *system)
+{
+  int n = sizeof fixed_order / sizeof fixed_order[0];
+
+  for (int i = 0; i < n; i++)
+    if (strcmp(system, fixed_order[i]) == 0) return i;
+  return n;
+}
+
+struct sim_ahead *sim_ahead_new(const struct sim_book *b)
+{
+  struct sim_ahead *a = mem_new(sizeof *a);
+
+  a->asked = mem_array(b->check_count, sizeof *a->asked);
+  a->place = mem_array(b->check_count, sizeof *a->place);
+  a->system = mem_array(b->check_count, sizeof *a->system);
+  for (size_t c = 0; c < b->check_count; c++) {
+    a->place[c] = -1;
+    a->system[c] = place_in_order(b->k->checks[c].system);
+  }
+  return a;
+}
+
+void sim_ahead_free(struct sim_ahead *a)
+{
+  free(a->asked);
+  free(a->place);
+  free(a->system);
+  free(a);
+}
+
+/* ---- as things are ---------------------------------------------------------------------- */
+
+double sim_repair_minutes(const struct sim_belief *x, int fault)
+{
+  const struct sim_book *b = x->model->book;
+
+  return b->repair_minutes[fault] + sim_cover_minutes(x->model, b->repair_covers[fault], x->off);
+}
+
+static void pick_faults(struct sim_ahead *a, const struct sim_belief *x)
+{
+  size_t faults = x->model->book->fault_count;
+  double from = least_weight * x->sum;
+
+  a->fault_count = 0;
+  for (size_t f = 0; f < faults; f++) {
+    size_t at = a->fault_count;
+
+    if (x->weight[f] < from) continue;
+    while (at > 0 && a->fault_weight[at - 1] < x->weight[f]) at--;
+    if (at == SIM_MOST_ACTIVE) continue;
+    if (a->fault_count < SIM_MOST_ACTIVE) a->fault_count++;
+    memmove(&a->fault[at + 1], &a->fault[at], (a->fault_count - 1 - at) * sizeof a->fault[0]);
+    memmove(&a->fault_weight[at + 1], &a->fault_weight[at],
+            (a->fault_count - 1 - at) * sizeof a->fault_weight[0]);
+    a->fault[at] = (int)f;
+    a->fault_weight[at] = x->weight[f];
+  }
+}
+
+/* The items that put the faults right, with weights that add to 1. */
+static void list_items(struct sim_ahead *a, const struct sim_belief *x)
+{
+  const struct sim_book *b = x->model->book;
+  double sum = x->none;
+
+  for (size_t i = 0; i < a->fault_count; i++) sum += a->fault_weight[i];
+  if (sum <= 0) sum = 1;
+  a->repair[0] = PROOF_RUN;
+  a->weight[0] = x->none / sum;
+  a->cost[0] = b->prove;
+  a->count = 1;
+  for (size_t i = 0; i < a->fault_count; i++) {
+    int fault = a->fault[i];
+    size_t at = 1;
+
+    a->fault_weight[i] /= sum;
+    while (at < a->count && a->repair[at] != b->repair[fault]) at++;
+    if (at == a->count) {
+      a->repair[at] = b->repair[fault];
+      a->cost[at] = sim_repair_minutes(x, fault) + b->parts[fault];
+      a->weight[at] = 0;
+      a->count++;
+    }
+    a->item_of[i] = (int)at;
+    a->weight[at] += a->fault_weight[i];
+  }
+}
+
+static double lesser(double a, double b) { return a < b ? a : b; }
+
+static void add_pairs(struct sim_ahead *a)
+{
+  a->pairs = 0;
+  for (size_t i = 0; i < a->count; i++) {
+    a->row[i] = 0;
+    a->pairs += a->pair[i][i] = a->weight[i] * a->cost[i];
+    for (size_t j = 0; j < i; j++) {
+      double p = lesser(a->weight[i] * a->cost[j], a->weight[j] * a->cost[i]);
+
+      a->pair[i][j] = a->pair[j][i] = p;
+      a->row[i] += p;
+      a->row[j] += p;
+      a->pairs += p;
+    }
+  }
+}
+
+/* The checks that bear on a fault in play. */
+static void gather(struct sim_ahead *a)
+{
+  const struct sim_model *m = a->x->model;
+  const struct sim_book *b = m->book;
+
+  for (size_t i = 0; i < a->asked_count; i++) a->place[a->asked[i].check] = -1;
+  a->asked_count = 0;
+  for (size_t i = 0; i < a->fault_count; i++) {
+    size_t last = b->touch_first[a->fault[i] + 1];
+
+    for (size_t t = b->touch_first[a->fault[i]]; t < last; t++) {
+      int check = b->touches[t].check;
+      struct asked *q;
+
+      if (a->place[check] < 0) {
+        if (!m->allowed[check] || a->x->made[check]) continue;
+        a->place[check] = (int)a->asked_count;
+        q = &a->asked[a->asked_count++];
+        q->check = check;
+        q->count = 0;
+      }
+      q = &a->asked[a->place[check]];
+      q->by[q->count++] = (struct bearing){a->item_of[i], a->fault_weight[i], b->links[b->touches[t].link].upto};
+    }
+  }
+}
+
+/* ---- one question ahead ----------------------------------------------------------------- */
+
+/* What a check can save at most: all that the items which it bears on cost beside others. */
+static double most_saving(const struct sim_ahead *a, const struct asked *q)
+{
+  double sum = 0;
+
+  for (size_t i = 0; i < q->count; i++) sum += a->row[q->by[i].item];
+  return sum;
+}
+
+/* How likely each grade of a check is to be stayed under with all that may lie beside. */
+static void leak_of(const struct sim_ahead *a, int check, double *upto)
+{
+  const struct sim_book *b = a->x->model->book;
+  const struct sim_check *c = &b->checks[check];
+
+  memcpy(upto, c->leak_upto, sizeof c->leak_upto);
+  for (size_t l = c->first; l < c->last; l++) {
+    double beside = a->x->beside[b->links[l].fault];
+
+    if (beside > 0)
+      for (int g = 0; g + 1 < c->grades; g++) upto[g] *= 1 - beside * (1 - b->links[l].upto[g]);
+  }
+}
+
+/* Weights of the items after a result, into weight[]; those that the check does not bear on are
+ * all multiplied by what is returned. */
+static double after(const struct sim_ahead *a, const struct asked *q, const double *leak, int grade,
+                    double *weight)
+{
+  double under = grade > 0 ? leak[grade - 1] : 0, plain = leak[grade] - under;
+
+  for (size_t i = 0; i < a->count; i++) weight[i] = a->weight[i] * plain;
+  for (size_t i = 0; i < q->count; i++) {
+    const double *upto = q->by[i].upto;
+    double just = leak[grade] * upto[grade] - (grade > 0 ? under * upto[grade - 1] : 0);
+
+    weight[q->by[i].item] += q->by[i].weight * (just - plain);
+  }
+  return plain;
+}
+
+/* Cost of all pairs with this one, itself among them. */
+static double paired(const struct sim_ahead *a, const double *weight, size_t at)
+{
+  double w = weight[at], c = a->cost[at], sum = 0, other = 0;
+  size_t j = 0;
+
+  for (; j + 1 < a->count; j += 2) {
+    sum += lesser(w * a->cost[j], weight[j] * c);
+    other += lesser(w * a->cost[j + 1], weight[j + 1] * c);
+  }
+  if (j < a->count) sum += lesser(w * a->cost[j], weight[j] * c);
+  return sum + other;
+}
+
+/* The items that a check bears on, each once. */
+static size_t items_of(const struct asked *q, int *items)
+{
+  uint64_t seen = 0;
+  size_t n = 0;
+
+  for (size_t i = 0; i < q->count; i++) {
+    if (seen >> q->by[i].item & 1) continue;
+    seen |= UINT64_C(1) << q->by[i].item;
+    items[n++] = q->by[i].item;
+  }
+  return n;
+}
+
+/* Expected cost after a result: pairs that the check does not bear on only change their weight.
+ * Unnormalised. */
+static double cost_after(const struct sim_ahead *a, const int *items, size_t count, const double *weight,
+                         double plain)
+{
+  double cost = plain * a->pairs;
+
+  for (size_t i = 0; i < count; i++) {
+    int at = items[i];
+
+    cost += paired(a, weight, (size_t)at) - plain * (a->row[at] + a->pair[at][at]);
+    for (size_t j = 0; j < i; j++) { /* counted from both sides */
+      int with = items[j];
+
+      cost -= lesser(weight[at] * a->cost[with], weight[with] * a->cost[at]) - plain * a->pair[at][with];
+    }
+  }
+  return cost;
+}
+
+static double saving_of(const struct sim_ahead *a, const struct asked *q)
+{
+  double leak[NET_MAX_GRADES], weight[MOST_ITEMS], saving = a->pairs;
+  int items[MOST_ITEMS];
+  size_t count = items_of(q, items);
+
+  leak_of(a, q->check, leak);
+  for (int g = 0; g < a->x->model->book->checks[q->check].grades; g++) {
+    double plain = after(a, q, leak, g, weight);
+
+    saving -= cost_after(a, items, count, weight, plain);
+  }
+  return saving;
+}
+
+static double minutes_of(const struct sim_ahead *a, int check)
+{
+  const struct sim_check *c = &a->x->model->book->checks[check];
+
+  return c->minutes + sim_cover_minutes(a->x->model, c->covers, a->x->off);
+}
+
+/* The best by saving per minute; those that cannot come up to it are not worked out. */
+static struct sim_pick look_ahead(const struct sim_ahead *a)
+{
+  struct sim_pick best = {.check = -1};
+  double turn = a->x->model->book->turn, best_rate = 1; /* a check must save more than it costs */
+
+  for (size_t i = 0; i < a->asked_count; i++) {
+    const struct asked *q = &a->asked[i];
+    double minutes = minutes_of(a, q->check), saving, rate;
+
+    if (most_saving(a, q) < best_rate * (minutes + turn)) continue;
+    saving = saving_of(a, q);
+    rate = saving / (minutes + turn);
+    if (rate <= 1 || rate < best_rate || (rate == best_rate && best.check < q->check)) continue;
+    best_rate = rate;
+    best = (struct sim_pick){q->check, true, minutes, saving};
+  }
+  return best;
+}
+
+/* ---- plainer habits --------------------------------------------------------------------- */
+
+static double bits(double p, double sum) { return p > 0 ? -p * log2(p / sum) : 0; }
+
+/* Expected fall of the entropy over what is to be put right, in bits. */
+static double information(const struct sim_ahead *a, const struct asked *q)
+{
+  double leak[NET_MAX_GRADES], told = 0;
+
+  leak_of(a, q->check, leak);
+  for (size_t i = 0; i < a->count; i++) told += bits(a->weight[i], 1);
+  for (int g = 0; g < a->x->model->book->checks[q->check].grades; g++) {
+    double weight[MOST_ITEMS], sum = 0;
+
+    after(a, q, leak, g, weight);
+    for (size_t i = 0; i < a->count; i++) sum += weight[i];
+    for (size_t i = 0; i < a->count; i++) told -= bits(weight[i], sum);
+  }
+  return told;
+}
+
+/* How little a policy wants this check, compared first by `first`, then by `second`. */
+struct reluctance { double first, second; };
+
+static struct reluctance reluctance(const struct sim_ahead *a, const struct asked *q, enum sim_policy policy)
+{
+  double minutes = minutes_of(a, q->check);
+
+  if (policy == SIM_INFORMATION)
+    return (struct reluctance){-information(a, q) / (minutes + a->x->model->book->turn), minutes};
+  return (struct reluctance){policy == SIM_FIXED_ORDER ? a->system[q->check] : 0, minutes};
+}
+
+static bool before(struct reluctance r, int check, struct reluctance than, int than_check)
+{
+  if (r.first != than.first) return r.first < than.first;
+  if (r.second != than.second) return r.second < than.second;
+  return check < than_check;
+}
+
+static void choose_by(const struct sim_ahead *a, enum sim_policy policy, struct sim_pick *pick)
+{
+  struct reluctance least = {0, 0};
+
+  pick->check = -1;
+  for (size_t i = 0; i < a->asked_count; i++) {
+    const struct asked *q = &a->asked[i];
+    struct reluctance r = reluctance(a, q, policy);
+
+    if (pick->check >= 0 && !before(r, q->check, least, pick->check)) continue;
+    least = r;
+    pick->check = q->check;
+  }
+  if (pick->check >= 0) pick->minutes = minutes_of(a, pick->check);
+}
+
+struct sim_pick sim_choose(struct sim_ahead *a, const struct sim_belief *x, enum sim_policy policy)
+{
+  struct sim_pick pick;
+
+  a->x = x;
+  pick_faults(a, x);
+  list_items(a, x);
+  add_pairs(a);
+  gather(a);
+  pick = look_ahead(a);
+  if (pick.pays && policy != SIM_LOOK_AHEAD) choose_by(a, policy, &pick);
+  return pick;
+}
+
+int sim_repair_first(const struct sim_belief *x)
+{
+  const struct sim_book *b = x->model->book;
+  double best = x->none / b->prove;
+  int first = best > 0 ? SIM_PROVE : SIM_NOTHING_LEFT;
+
+  for (size_t f = 0; f < b->fault_count; f++) {
+    double weight = 0, rate;
+
+    if (x->weight[f] <= 0) continue;
+    for (size_t g = 0; g < b->fault_count; g++)
+      if (b->repair[g] == b->repair[f]) weight += x->weight[g];
+    rate = weight / (sim_repair_minutes(x, (int)f) + b->parts[f]);
+    if (first != SIM_NOTHING_LEFT && rate <= best) continue;
+    best = rate;
+    first = (int)f;
+  }
+  return first;
+}
+
+const char *sim_policy_name(enum sim_policy policy)
+{
+  static const char *const names[] = {"Pullcord", "cheapest check first", "most information per minute",
+                                      "fuel, spark, compression"};
+
+  return names[policy];
+}
