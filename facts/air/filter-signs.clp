@@ -12,7 +12,6 @@
   (leads (fault air-filter-clogged) (complaint hunts) (chance 0.08) (basis estimate))
   (leads (fault air-filter-clogged) (complaint bogs) (chance 0.1) (basis estimate))
   (leads (fault air-filter-clogged) (complaint starts-then-dies) (chance 0.04) (basis estimate))
-  (leads (fault air-filter-clogged) (complaint overheats) (chance 0.02) (basis estimate))
   (sign (fault air-filter-clogged) (check air-filter-look)
     (result dirty) (chance 0.95) (basis estimate))
   (sign (fault air-filter-clogged) (check filter-off-run)

@@ -45,7 +45,7 @@
     (proof "Tank half full: cold start, choke off, full load for five minutes.")
     (basis common-practice))
   (fault (id wrong-main-jet) (name "wrong main jet or drilled jet") (system fuel) (sort assembly)
-    (needs float-bowl) (base-rate 0.004)
+    (needs float-bowl) (base-rate 0.008)
     (is "The jet is not the size listed for this engine, or somebody drilled it.")
     (comes-about "Pattern carburettor or kit fitted; jet reamed with wire to clean it.")
     (shows "Rich or lean at all times since the work; nothing to be cleaned helps.")

@@ -200,7 +200,7 @@
   (leads (fault wrong-main-jet) (complaint after-repair) (chance 0.4) (basis estimate))
   (leads (fault wrong-main-jet) (complaint smoke-black) (chance 0.2) (basis estimate))
   (leads (fault wrong-main-jet) (complaint weak) (chance 0.2) (basis estimate))
-  (leads (fault wrong-main-jet) (complaint hunts) (chance 0.15) (basis estimate))
+  (leads (fault wrong-main-jet) (complaint hunts) (chance 0.25) (basis estimate))
   (leads (fault wrong-main-jet) (complaint no-full-speed) (chance 0.1) (basis estimate))
   (leads (fault wrong-main-jet) (complaint runs-on-choke-only) (chance 0.05) (basis estimate))
   (sign (fault wrong-main-jet) (check jet-number-look)

@@ -167,6 +167,7 @@
   (leads (fault fuel-line-cracked) (complaint dies-tilted) (chance 0.05) (basis estimate))
   (leads (fault fuel-line-cracked) (complaint dies-under-load) (chance 0.06) (basis estimate))
   (leads (fault fuel-line-cracked) (complaint bogs) (chance 0.08) (basis estimate))
+  (leads (fault fuel-line-cracked) (complaint will-not-idle) (chance 0.06) (basis estimate))
   (sign (fault fuel-line-cracked) (check fuel-line-look) (result cracked-or-loose)
     (chance 0.95) (basis estimate))
   (sign (fault fuel-line-cracked) (check fuel-leak-where) (result line-or-tap)

@@ -106,7 +106,7 @@
   (leads (fault flywheel-key-sheared) (complaint backfires-intake) (chance 0.15) (basis estimate))
   (leads (fault flywheel-key-sheared) (complaint hard-start-cold) (chance 0.15) (basis estimate))
   (leads (fault flywheel-key-sheared) (complaint weak) (chance 0.08) (basis estimate))
-  (leads (fault flywheel-key-sheared) (complaint bangs-exhaust) (chance 0.08) (basis estimate))
+  (leads (fault flywheel-key-sheared) (complaint bangs-exhaust) (chance 0.15) (basis estimate))
   (leads (fault flywheel-key-sheared) (complaint vibrates) (chance 0.04) (basis estimate))
   (leads (fault flywheel-magnets-weak) (complaint no-start-cold) (chance 0.5) (basis estimate))
   (leads (fault flywheel-magnets-weak) (complaint hard-start-cold) (chance 0.35) (basis estimate))

@@ -92,7 +92,7 @@
     (check plug-look) (result white-blistered) (chance 0.25) (basis estimate))
   (sign (fault plug-loose)
     (check recent-work) (result filter-or-service) (chance 0.35) (basis estimate))
-  (sign (fault plug-loose) (check recent-work) (result ignition) (chance 0.15) (basis estimate))
+  (sign (fault plug-loose) (check recent-work) (result ignition) (chance 0.35) (basis estimate))
   (sign (fault plug-loose) (check leak-down) (result leaks) (chance 0.5) (basis estimate))
   (sign (fault plug-loose) (check leak-down) (result leaks-badly) (chance 0.25) (basis estimate))
   (sign (fault plug-loose) (check exhaust-noise) (result blowing) (chance 0.25) (basis estimate))

@@ -90,6 +90,7 @@
   (logical
     (complained (complaint dies-hot|no-start-hot))
     (not (finding (check spark-hot) (result gone-hot)))
+    (not (finding (check spark-while-dying) (result spark-goes)))
     (not (finding (check cap-loosened))))
   =>
   (assert (ask-first (check cap-loosened) (fault coil-fails-hot))))

@@ -43,6 +43,17 @@
   =>
   (assert (hand-over (to licensed-electrician))))
 
+(defrule hand-wet-generator-told
+  "[common-practice] It got wet, runs at its speed and gives nothing: its insulation is measured by
+   a licensed electrician before it gives power to anybody."
+  (logical
+    (finding (check damp-or-washed) (result yes) (sure ?s1&:(> ?s1 0.4)))
+    (complained (complaint no-output))
+    (finding (check output-frequency) (result right) (sure ?s2&:(> ?s2 0.4)))
+    (finding (check generator-breaker) (result in) (sure ?s3&:(> ?s3 0.4))))
+  =>
+  (assert (hand-over (to licensed-electrician))))
+
 (defrule hand-breaker-trips-unloaded
   "[common-practice] The breaker trips within its rating: a short or an earth fault in the set or
    in what hangs on it is for a licensed electrician."
@@ -214,6 +225,17 @@
   =>
   (assert (hand-over (to makers-workshop))))
 
+(defrule hand-governor-inside-races
+  "[common-practice] The owner says it races, linkage and arm are right, and nothing pushes back:
+   no run to measure it. The gear inside is gone: a job for the maker's workshop."
+  (logical
+    (complained (complaint races))
+    (finding (check governor-linkage-look) (result right) (sure ?s1&:(> ?s1 0.4)))
+    (finding (check governor-arm-set) (result right) (sure ?s2&:(> ?s2 0.4)))
+    (finding (check governor-pushes-back) (result does-not) (sure ?s3&:(> ?s3 0.4))))
+  =>
+  (assert (hand-over (to makers-workshop))))
+
 (defrule hand-ride-on-drive
   "[common-practice] Belt sound and it does not pull: a sealed drive with its oil and pump is for
    the maker's workshop."
@@ -232,7 +254,7 @@
     (finding (check hydraulic-oil-level) (result right) (sure ?s1&:(> ?s1 0.4)))
     (finding (check pump-coupling-look) (result whole) (sure ?s2&:(> ?s2 0.4)))
     (finding (check top-speed) (result right) (sure ?s3&:(> ?s3 0.6)))
-    (complained (complaint drive-slips)))
+    (complained (complaint drive-slips|pump-weak)))
   =>
   (assert (hand-over (to makers-workshop))))
 

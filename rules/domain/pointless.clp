@@ -52,6 +52,18 @@
   (assert (pointless (check cap-loosened)))
   (assert (pointless (check spark-hot))))
 
+(defrule pointless-fuel-trials-no-spark
+  "[common-practice] Without a spark nothing fires: prime, choke and other petrol tell nothing until it
+   has one."
+  (logical
+    (finding (check spark-test) (result none) (sure ?s1&:(> ?s1 0.6)))
+    (not (finding (check runs-at-all) (result runs|fires-then-dies))))
+  =>
+  (assert (pointless (check prime-test)))
+  (assert (pointless (check choke-effect)))
+  (assert (pointless (check clear-flood-start)))
+  (assert (pointless (check fresh-fuel-trial))))
+
 (defrule pointless-prime-on-runner
   "[common-practice] It starts and runs; a prime would only show what is seen already."
   (logical

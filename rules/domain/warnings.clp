@@ -193,7 +193,7 @@
    jet goes into the flesh."
   (logical
     (has (feature pressure-pump-end))
-    (complained (complaint pump-weak|pulls-hard)))
+    (complained (complaint pump-weak|pulls-hard|will-not-turn)))
   =>
   (assert (warn (caution high-pressure-injection)))
   (assert (warn (caution eye-protection))))
@@ -203,7 +203,7 @@
    let the pressure off first."
   (logical
     (has (feature hydraulic-end))
-    (complained (complaint drive-slips|leaks-oil|dies-under-load)))
+    (complained (complaint drive-slips|leaks-oil|dies-under-load|pump-weak)))
   =>
   (assert (warn (caution hydraulic-injection)))
   (assert (warn (caution pinch-belts))))
@@ -294,6 +294,22 @@
   (logical
     (has (feature two-stroke))
     (finding (check choke-effect) (result runs-better|runs-only-choked) (sure ?s2&:(> ?s2 0.4))))
+  =>
+  (assert (warn (caution two-stroke-lean-seizure))))
+
+(defrule warn-two-stroke-air-leak
+  "[common-practice] A two-stroke that draws air past a joint runs lean, and lean it seizes."
+  (logical
+    (has (feature two-stroke))
+    (finding (check intake-spray) (result speed-changes) (sure ?s2&:(> ?s2 0.4))))
+  =>
+  (assert (warn (caution two-stroke-lean-seizure))))
+
+(defrule warn-two-stroke-screws-off
+  "[common-practice] Screws far from the book on a two-stroke: set them rich before it is opened up."
+  (logical
+    (has (feature two-stroke))
+    (finding (check mixture-screw-turns) (result far-off) (sure ?s2&:(> ?s2 0.4))))
   =>
   (assert (warn (caution two-stroke-lean-seizure))))
 
