@@ -24,8 +24,8 @@ while IFS= read -r line; do
   count=$((count + 1))
 done < <("$PULLCORD" work --help | sed -n '/^oil-refill/,/^$/p' | grep ': ')
 [ "$count" -ge 25 ] || { bad=$((bad + 1)); echo "only $count examples in the help"; }
-[ "$(grep -c '^## ' "$page")" = "$((count + 2))" ] ||
-  { bad=$((bad + 1)); echo "docs/arithmetic.md has headings beside the $count calculations and its own two"; }
+[ "$(grep -c '^## ' "$page")" = "$((count + 4))" ] ||
+  { bad=$((bad + 1)); echo "docs/arithmetic.md has headings beside the $count calculations and its own four"; }
 
 ends_with 0 "$PULLCORD" work premix 50:1 5 L
 says "100 mL = 3.381 US fl oz = 3.52 UK fl oz [computed]"

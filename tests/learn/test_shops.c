@@ -106,8 +106,9 @@ static void different_shops(void **state)
   knowledge_free(&k);
 }
 
-/* Where the shipped estimates are true there is nothing to gain: five jobs must not harm, and
- * five hundred may cost little. */
+/* Where the shipped estimates are true there is nothing to gain, and whatever is learned costs a little:
+ * estimating p chances from n jobs costs about p / 2n nats, held down by N'. Five jobs must cost less than
+ * anybody could see, five hundred little. */
 static void shop_as_shipped(void **state)
 {
   struct knowledge k;
@@ -116,7 +117,7 @@ static void shop_as_shipped(void **state)
   (void)state;
   fixture_shipped(source, &k);
   run_shops(&k, 301, 0, 0, gain_of);
-  assert_true(gain_of[0].high >= 0);
+  assert_true(gain_of[0].low > -.005);
   assert_true(gain_of[SIZES - 1].low > -.06);
   knowledge_free(&k);
 }

@@ -24,8 +24,10 @@ static void give_up(const char *what, const struct err *e)
 static void write_on(const char *folder, const char *id, int out)
 {
   struct store *s = sample_store(folder);
+  const int open = -1;
   struct err e;
 
+  if (write(out, &open, sizeof open) != sizeof open) _exit(3);
   for (int i = 0;; i++) {
     struct job_news n = {0};
     struct json *b = json_object();
@@ -39,13 +41,14 @@ static void write_on(const char *folder, const char *id, int out)
   }
 }
 
-/* The last that the writer said was kept; -1: none. */
-static int last_said(int in)
+/* The next that the writer says was kept, -1 when its store is open; *last stays when it says no more. */
+static bool hear(int in, int *last)
 {
-  int i, last = -1;
+  int i;
 
-  while (read(in, &i, sizeof i) == sizeof i) last = i;
-  return last;
+  if (read(in, &i, sizeof i) != sizeof i) return false;
+  *last = i;
+  return true;
 }
 
 /* Checks what is there after the kill; returns how many pairs. */
@@ -77,11 +80,11 @@ static int check(const char *folder, const char *id, int said)
   return pairs;
 }
 
-/* One writer, killed after so many microseconds. */
-static int kill_one(const char *folder, const char *id, long us)
+/* One writer, killed so many microseconds after it was started, or after its store was open. */
+static int kill_one(const char *folder, const char *id, bool when_open, long us)
 {
   struct timespec wait_for = {0, us * 1000};
-  int pipes[2], status, said;
+  int pipes[2], status, said = -1;
   pid_t pid;
 
   if (pipe(pipes)) exit(1);
@@ -91,10 +94,11 @@ static int kill_one(const char *folder, const char *id, long us)
     write_on(folder, id, pipes[1]);
   }
   close(pipes[1]);
+  if (when_open) hear(pipes[0], &said);
   nanosleep(&wait_for, NULL);
   kill(pid, SIGKILL);
   if (waitpid(pid, &status, 0) != pid || !WIFSIGNALED(status)) give_up("the writer stopped by itself", NULL);
-  said = last_said(pipes[0]);
+  while (hear(pipes[0], &said)) continue;
   close(pipes[0]);
   return said;
 }
@@ -118,7 +122,7 @@ int main(int argc, char **argv)
     s = sample_store(folder);
     sample_job(s, "killed", id);
     store_close(s);
-    got = check(folder, id, kill_one(folder, id, (long)(random_unit(&r) * LONGEST_US)));
+    got = check(folder, id, kill_one(folder, id, i % 2, (long)(random_unit(&r) * LONGEST_US)));
     pairs += got;
     early += got == 0;
   }
