@@ -5,10 +5,15 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* A fault in play that bears on a check. */
-struct bearing { int item; double weight; const double *upto; };
+/* A fault in play that bears on a check. stake: what a check that tells it for certain could save
+ * at most. */
+struct bearing { int item; double weight, stake; const double *upto; };
+
+/* most: what the check can save at most; tried: worked out already. */
 struct asked {
   int check;
+  bool tried;
+  double minutes, most;
   size_t count;
   struct bearing by[SIM_MOST_ACTIVE];
 };
@@ -150,6 +155,25 @@ static void add_pairs(struct sim_ahead *a)
   }
 }
 
+static double minutes_of(const struct sim_ahead *a, int check)
+{
+  const struct sim_check *c = &a->x->model->book->checks[check];
+
+  return c->minutes + sim_cover_minutes(a->x->model, c->covers, a->x->off);
+}
+
+/* A pair of items saves by a check no more than its cost times how far apart their results lie
+ * (total variation): sum of min(a p, b q) is at least min(a, b) times sum of min(p, q). By
+ * coupling, an item lies no further from those that the check does not bear on than the chance
+ * that it shows; two that it bears on, no further than both together. So no check saves more than
+ * the sum over its items of their pairs times their chances to show (own bound). */
+static double stake_of(const struct sim_ahead *a, size_t i)
+{
+  int item = a->item_of[i];
+
+  return a->weight[item] > 0 ? a->row[item] * a->fault_weight[i] / a->weight[item] : 0;
+}
+
 /* The checks that bear on a fault in play. */
 static void gather(struct sim_ahead *a)
 {
@@ -160,6 +184,7 @@ static void gather(struct sim_ahead *a)
   a->asked_count = 0;
   for (size_t i = 0; i < a->fault_count; i++) {
     size_t last = b->touch_first[a->fault[i] + 1];
+    double stake = stake_of(a, i);
 
     for (size_t t = b->touch_first[a->fault[i]]; t < last; t++) {
       int check = b->touches[t].check;
@@ -170,24 +195,20 @@ static void gather(struct sim_ahead *a)
         a->place[check] = (int)a->asked_count;
         q = &a->asked[a->asked_count++];
         q->check = check;
+        q->tried = false;
+        q->minutes = minutes_of(a, check);
         q->count = 0;
+        q->most = 0;
       }
       q = &a->asked[a->place[check]];
-      q->by[q->count++] = (struct bearing){a->item_of[i], a->fault_weight[i], b->links[b->touches[t].link].upto};
+      q->by[q->count++] = (struct bearing){a->item_of[i], a->fault_weight[i], stake,
+                                           b->links[b->touches[t].link].upto};
+      q->most += stake * b->touches[t].shows;
     }
   }
 }
 
 /* ---- one question ahead ----------------------------------------------------------------- */
-
-/* What a check can save at most: all that the items which it bears on cost beside others. */
-static double most_saving(const struct sim_ahead *a, const struct asked *q)
-{
-  double sum = 0;
-
-  for (size_t i = 0; i < q->count; i++) sum += a->row[q->by[i].item];
-  return sum;
-}
 
 /* How likely each grade of a check is to be stayed under with all that may lie beside. */
 static void leak_of(const struct sim_ahead *a, int check, double *upto)
@@ -269,14 +290,36 @@ static double cost_after(const struct sim_ahead *a, const int *items, size_t cou
   return cost;
 }
 
-static double saving_of(const struct sim_ahead *a, const struct asked *q)
+/* The bound of stake_of once more, with how far apart the results are with all that may lie
+ * beside. */
+static double most_saving(const struct asked *q, const double *leak, int grades)
+{
+  double most = 0;
+
+  for (size_t i = 0; i < q->count; i++) {
+    double apart = 0;
+
+    for (int g = 0; g < grades; g++) {
+      double under = g > 0 ? leak[g - 1] : 0, under_own = g > 0 ? q->by[i].upto[g - 1] : 0;
+      double more = leak[g] * q->by[i].upto[g] - under * under_own - (leak[g] - under);
+
+      if (more > 0) apart += more;
+    }
+    most += q->by[i].stake * apart;
+  }
+  return most;
+}
+
+/* What the check saves; 0 when it cannot be `least` or more. */
+static double saving_of(const struct sim_ahead *a, const struct asked *q, double least)
 {
   double leak[NET_MAX_GRADES], weight[MOST_ITEMS], saving = a->pairs;
-  int items[MOST_ITEMS];
+  int items[MOST_ITEMS], grades = a->x->model->book->checks[q->check].grades;
   size_t count = items_of(q, items);
 
   leak_of(a, q->check, leak);
-  for (int g = 0; g < a->x->model->book->checks[q->check].grades; g++) {
+  if (most_saving(q, leak, grades) < least) return 0;
+  for (int g = 0; g < grades; g++) {
     double plain = after(a, q, leak, g, weight);
 
     saving -= cost_after(a, items, count, weight, plain);
@@ -284,29 +327,40 @@ static double saving_of(const struct sim_ahead *a, const struct asked *q)
   return saving;
 }
 
-static double minutes_of(const struct sim_ahead *a, int check)
+/* Of the checks that may still save `rate` a minute or more, the one that may save most; NULL when
+ * there is none. */
+static struct asked *most_promising(struct sim_ahead *a, double turn, double rate)
 {
-  const struct sim_check *c = &a->x->model->book->checks[check];
+  struct asked *best = NULL;
 
-  return c->minutes + sim_cover_minutes(a->x->model, c->covers, a->x->off);
+  for (size_t i = 0; i < a->asked_count; i++) {
+    struct asked *q = &a->asked[i];
+    double may = q->most / (q->minutes + turn);
+
+    if (q->tried || may < rate) continue;
+    rate = may;
+    best = q;
+  }
+  return best;
 }
 
+/* Rounding must not strike out a check that is as good as the best. */
+static const double slack = 1 - 1e-9;
+
 /* The best by saving per minute; those that cannot come up to it are not worked out. */
-static struct sim_pick look_ahead(const struct sim_ahead *a)
+static struct sim_pick look_ahead(struct sim_ahead *a)
 {
   struct sim_pick best = {.check = -1};
   double turn = a->x->model->book->turn, best_rate = 1; /* a check must save more than it costs */
+  struct asked *q;
 
-  for (size_t i = 0; i < a->asked_count; i++) {
-    const struct asked *q = &a->asked[i];
-    double minutes = minutes_of(a, q->check), saving, rate;
+  while ((q = most_promising(a, turn, best_rate * slack))) {
+    double saving = saving_of(a, q, best_rate * slack * (q->minutes + turn)), rate = saving / (q->minutes + turn);
 
-    if (most_saving(a, q) < best_rate * (minutes + turn)) continue;
-    saving = saving_of(a, q);
-    rate = saving / (minutes + turn);
-    if (rate <= 1 || rate < best_rate || (rate == best_rate && best.check < q->check)) continue;
+    q->tried = true;
+    if (rate <= 1 || rate < best_rate || (rate == best_rate && best.check >= 0 && best.check < q->check)) continue;
     best_rate = rate;
-    best = (struct sim_pick){q->check, true, minutes, saving};
+    best = (struct sim_pick){q->check, true, q->minutes, saving};
   }
   return best;
 }
@@ -337,11 +391,9 @@ struct reluctance { double first, second; };
 
 static struct reluctance reluctance(const struct sim_ahead *a, const struct asked *q, enum sim_policy policy)
 {
-  double minutes = minutes_of(a, q->check);
-
   if (policy == SIM_INFORMATION)
-    return (struct reluctance){-information(a, q) / (minutes + a->x->model->book->turn), minutes};
-  return (struct reluctance){policy == SIM_FIXED_ORDER ? a->system[q->check] : 0, minutes};
+    return (struct reluctance){-information(a, q) / (q->minutes + a->x->model->book->turn), q->minutes};
+  return (struct reluctance){policy == SIM_FIXED_ORDER ? a->system[q->check] : 0, q->minutes};
 }
 
 static bool before(struct reluctance r, int check, struct reluctance than, int than_check)
