@@ -9,16 +9,18 @@
  * at most. */
 struct bearing { int item; double weight, stake; const double *upto; };
 
-/* most: what the check can save at most; tried: worked out already. */
+/* Some check looked into: the faults in play that bear on it. */
 struct asked {
-  int check;
-  bool tried;
-  double minutes, most;
+  int check, grades;
   size_t count;
   struct bearing by[SIM_MOST_ACTIVE];
 };
 
-enum { MOST_ITEMS = SIM_MOST_ACTIVE + 1, PROOF_RUN = -2 };
+/* A check that may be made. rate: what it can save a minute at most; 0 when it was looked into. */
+struct candidate { int check; double minutes, rate; };
+
+/* Items are summed LANES at a time, so there is room for some that weigh nothing. */
+enum { MOST_ITEMS = SIM_MOST_ACTIVE + 1, LANES = 4, ROOM = (MOST_ITEMS + LANES - 1) / LANES * LANES, PROOF_RUN = -2 };
 
 /* Items are what can be done to have the machine right: faults with one repair are one item; the
  * first is the proof run, in case nothing is behind it. */
@@ -26,17 +28,18 @@ struct sim_ahead {
   const struct sim_belief *x;
   size_t fault_count; /* faults in play, heaviest first */
   int fault[SIM_MOST_ACTIVE], item_of[SIM_MOST_ACTIVE];
-  double fault_weight[SIM_MOST_ACTIVE];
+  double fault_weight[SIM_MOST_ACTIVE], stake[SIM_MOST_ACTIVE];
   size_t count;
   int repair[MOST_ITEMS];
-  double weight[MOST_ITEMS], cost[MOST_ITEMS];
+  double weight[ROOM], cost[ROOM];
   double pair[MOST_ITEMS][MOST_ITEMS]; /* min(w c', w' c); of itself w c */
   double row[MOST_ITEMS];              /* sum of pair[i] without itself */
   double pairs;                        /* all pairs, and each with itself */
-  struct asked *asked;
-  size_t asked_count;
-  int *place;  /* of each check among asked, -1 */
-  int *system; /* of each check: place in the fixed order */
+  struct candidate *candidates;
+  size_t candidate_count;
+  double *most; /* of each check: what it can save at most; 0 but for the candidates */
+  int *place;   /* of each fault: place in fault[], -1 */
+  int *system;  /* of each check: place in the fixed order */
 };
 
 /* Less than this behind the trouble, a fault is not planned for. */
@@ -59,19 +62,19 @@ struct sim_ahead *sim_ahead_new(const struct sim_book *b)
 {
   struct sim_ahead *a = mem_new(sizeof *a);
 
-  a->asked = mem_array(b->check_count, sizeof *a->asked);
-  a->place = mem_array(b->check_count, sizeof *a->place);
+  a->candidates = mem_array(b->check_count, sizeof *a->candidates);
+  a->most = mem_array(b->check_count, sizeof *a->most);
+  a->place = mem_array(b->fault_count, sizeof *a->place);
   a->system = mem_array(b->check_count, sizeof *a->system);
-  for (size_t c = 0; c < b->check_count; c++) {
-    a->place[c] = -1;
-    a->system[c] = place_in_order(b->k->checks[c].system);
-  }
+  for (size_t f = 0; f < b->fault_count; f++) a->place[f] = -1;
+  for (size_t c = 0; c < b->check_count; c++) a->system[c] = place_in_order(b->k->checks[c].system);
   return a;
 }
 
 void sim_ahead_free(struct sim_ahead *a)
 {
-  free(a->asked);
+  free(a->candidates);
+  free(a->most);
   free(a->place);
   free(a->system);
   free(a);
@@ -91,6 +94,7 @@ static void pick_faults(struct sim_ahead *a, const struct sim_belief *x)
   size_t faults = x->model->book->fault_count;
   double from = least_weight * x->sum;
 
+  for (size_t i = 0; i < a->fault_count; i++) a->place[a->fault[i]] = -1;
   a->fault_count = 0;
   for (size_t f = 0; f < faults; f++) {
     size_t at = a->fault_count;
@@ -105,6 +109,7 @@ static void pick_faults(struct sim_ahead *a, const struct sim_belief *x)
     a->fault[at] = (int)f;
     a->fault_weight[at] = x->weight[f];
   }
+  for (size_t i = 0; i < a->fault_count; i++) a->place[a->fault[i]] = (int)i;
 }
 
 /* The items that put the faults right, with weights that add to 1. */
@@ -134,6 +139,7 @@ static void list_items(struct sim_ahead *a, const struct sim_belief *x)
     a->item_of[i] = (int)at;
     a->weight[at] += a->fault_weight[i];
   }
+  for (size_t i = a->count; i < ROOM; i++) a->weight[i] = a->cost[i] = 0;
 }
 
 static double lesser(double a, double b) { return a < b ? a : b; }
@@ -166,45 +172,62 @@ static double minutes_of(const struct sim_ahead *a, int check)
  * (total variation): sum of min(a p, b q) is at least min(a, b) times sum of min(p, q). By
  * coupling, an item lies no further from those that the check does not bear on than the chance
  * that it shows; two that it bears on, no further than both together. So no check saves more than
- * the sum over its items of their pairs times their chances to show (own bound). */
-static double stake_of(const struct sim_ahead *a, size_t i)
+ * the sum over its items of their pairs times their chances to show (own bound). A fault's stake
+ * is its share of that. */
+static void find_stakes(struct sim_ahead *a)
 {
-  int item = a->item_of[i];
+  for (size_t i = 0; i < a->fault_count; i++) {
+    int item = a->item_of[i];
 
-  return a->weight[item] > 0 ? a->row[item] * a->fault_weight[i] / a->weight[item] : 0;
+    a->stake[i] = a->weight[item] > 0 ? a->row[item] * a->fault_weight[i] / a->weight[item] : 0;
+  }
 }
 
-/* The checks that bear on a fault in play. */
-static void gather(struct sim_ahead *a)
+/* The checks that bear on a fault in play and may be made. */
+static void list_candidates(struct sim_ahead *a)
 {
   const struct sim_model *m = a->x->model;
   const struct sim_book *b = m->book;
+  size_t count = 0, kept = 0;
 
-  for (size_t i = 0; i < a->asked_count; i++) a->place[a->asked[i].check] = -1;
-  a->asked_count = 0;
+  for (size_t i = 0; i < a->candidate_count; i++) a->most[a->candidates[i].check] = 0;
   for (size_t i = 0; i < a->fault_count; i++) {
-    size_t last = b->touch_first[a->fault[i] + 1];
-    double stake = stake_of(a, i);
+    const struct sim_touch *t = b->touches + b->touch_first[a->fault[i]];
+    const struct sim_touch *last = b->touches + b->touch_first[a->fault[i] + 1];
 
-    for (size_t t = b->touch_first[a->fault[i]]; t < last; t++) {
-      int check = b->touches[t].check;
-      struct asked *q;
+    for (; t < last; t++) {
+      double most = a->stake[i] * t->shows;
 
-      if (a->place[check] < 0) {
-        if (!m->allowed[check] || a->x->made[check]) continue;
-        a->place[check] = (int)a->asked_count;
-        q = &a->asked[a->asked_count++];
-        q->check = check;
-        q->tried = false;
-        q->minutes = minutes_of(a, check);
-        q->count = 0;
-        q->most = 0;
-      }
-      q = &a->asked[a->place[check]];
-      q->by[q->count++] = (struct bearing){a->item_of[i], a->fault_weight[i], stake,
-                                           b->links[b->touches[t].link].upto};
-      q->most += stake * b->touches[t].shows;
+      if (most <= 0) continue;
+      if (a->most[t->check] <= 0) a->candidates[count++].check = t->check;
+      a->most[t->check] += most;
     }
+  }
+  for (size_t i = 0; i < count; i++) {
+    int check = a->candidates[i].check;
+    double minutes = minutes_of(a, check), most = a->most[check];
+
+    if (!m->allowed[check] || a->x->made[check]) {
+      a->most[check] = 0;
+      continue;
+    }
+    a->candidates[kept++] = (struct candidate){check, minutes, most / (minutes + b->turn)};
+  }
+  a->candidate_count = kept;
+}
+
+static void look_into(const struct sim_ahead *a, int check, struct asked *q)
+{
+  const struct sim_book *b = a->x->model->book;
+  const struct sim_check *c = &b->checks[check];
+
+  q->check = check;
+  q->grades = c->grades;
+  q->count = 0;
+  for (size_t l = c->first; l < c->last; l++) {
+    int i = a->place[b->links[l].fault];
+
+    if (i >= 0) q->by[q->count++] = (struct bearing){a->item_of[i], a->fault_weight[i], a->stake[i], b->links[l].upto};
   }
 }
 
@@ -232,7 +255,7 @@ static double after(const struct sim_ahead *a, const struct asked *q, const doub
 {
   double under = grade > 0 ? leak[grade - 1] : 0, plain = leak[grade] - under;
 
-  for (size_t i = 0; i < a->count; i++) weight[i] = a->weight[i] * plain;
+  for (size_t i = 0; i < ROOM; i++) weight[i] = a->weight[i] * plain;
   for (size_t i = 0; i < q->count; i++) {
     const double *upto = q->by[i].upto;
     double just = leak[grade] * upto[grade] - (grade > 0 ? under * upto[grade - 1] : 0);
@@ -245,15 +268,11 @@ static double after(const struct sim_ahead *a, const struct asked *q, const doub
 /* Cost of all pairs with this one, itself among them. */
 static double paired(const struct sim_ahead *a, const double *weight, size_t at)
 {
-  double w = weight[at], c = a->cost[at], sum = 0, other = 0;
-  size_t j = 0;
+  double w = weight[at], c = a->cost[at], sum[LANES] = {0};
 
-  for (; j + 1 < a->count; j += 2) {
-    sum += lesser(w * a->cost[j], weight[j] * c);
-    other += lesser(w * a->cost[j + 1], weight[j + 1] * c);
-  }
-  if (j < a->count) sum += lesser(w * a->cost[j], weight[j] * c);
-  return sum + other;
+  for (size_t j = 0; j < a->count; j += LANES)
+    for (size_t l = 0; l < LANES; l++) sum[l] += lesser(w * a->cost[j + l], weight[j + l] * c);
+  return sum[0] + sum[1] + (sum[2] + sum[3]);
 }
 
 /* The items that a check bears on, each once. */
@@ -290,16 +309,16 @@ static double cost_after(const struct sim_ahead *a, const int *items, size_t cou
   return cost;
 }
 
-/* The bound of stake_of once more, with how far apart the results are with all that may lie
+/* The bound of find_stakes once more, with how far apart the results are with all that may lie
  * beside. */
-static double most_saving(const struct asked *q, const double *leak, int grades)
+static double most_saving(const struct asked *q, const double *leak)
 {
   double most = 0;
 
   for (size_t i = 0; i < q->count; i++) {
     double apart = 0;
 
-    for (int g = 0; g < grades; g++) {
+    for (int g = 0; g < q->grades; g++) {
       double under = g > 0 ? leak[g - 1] : 0, under_own = g > 0 ? q->by[i].upto[g - 1] : 0;
       double more = leak[g] * q->by[i].upto[g] - under * under_own - (leak[g] - under);
 
@@ -313,13 +332,13 @@ static double most_saving(const struct asked *q, const double *leak, int grades)
 /* What the check saves; 0 when it cannot be `least` or more. */
 static double saving_of(const struct sim_ahead *a, const struct asked *q, double least)
 {
-  double leak[NET_MAX_GRADES], weight[MOST_ITEMS], saving = a->pairs;
-  int items[MOST_ITEMS], grades = a->x->model->book->checks[q->check].grades;
+  double leak[NET_MAX_GRADES], weight[ROOM], saving = a->pairs;
+  int items[MOST_ITEMS];
   size_t count = items_of(q, items);
 
   leak_of(a, q->check, leak);
-  if (most_saving(q, leak, grades) < least) return 0;
-  for (int g = 0; g < grades; g++) {
+  if (most_saving(q, leak) < least) return 0;
+  for (int g = 0; g < q->grades; g++) {
     double plain = after(a, q, leak, g, weight);
 
     saving -= cost_after(a, items, count, weight, plain);
@@ -329,17 +348,14 @@ static double saving_of(const struct sim_ahead *a, const struct asked *q, double
 
 /* Of the checks that may still save `rate` a minute or more, the one that may save most; NULL when
  * there is none. */
-static struct asked *most_promising(struct sim_ahead *a, double turn, double rate)
+static struct candidate *most_promising(struct sim_ahead *a, double rate)
 {
-  struct asked *best = NULL;
+  struct candidate *best = NULL;
 
-  for (size_t i = 0; i < a->asked_count; i++) {
-    struct asked *q = &a->asked[i];
-    double may = q->most / (q->minutes + turn);
-
-    if (q->tried || may < rate) continue;
-    rate = may;
-    best = q;
+  for (size_t i = 0; i < a->candidate_count; i++) {
+    if (a->candidates[i].rate < rate) continue;
+    best = &a->candidates[i];
+    rate = best->rate;
   }
   return best;
 }
@@ -352,15 +368,19 @@ static struct sim_pick look_ahead(struct sim_ahead *a)
 {
   struct sim_pick best = {.check = -1};
   double turn = a->x->model->book->turn, best_rate = 1; /* a check must save more than it costs */
-  struct asked *q;
+  struct candidate *c;
+  struct asked q;
 
-  while ((q = most_promising(a, turn, best_rate * slack))) {
-    double saving = saving_of(a, q, best_rate * slack * (q->minutes + turn)), rate = saving / (q->minutes + turn);
+  while ((c = most_promising(a, best_rate * slack))) {
+    double minutes = c->minutes + turn, saving, rate;
 
-    q->tried = true;
-    if (rate <= 1 || rate < best_rate || (rate == best_rate && best.check >= 0 && best.check < q->check)) continue;
+    c->rate = 0;
+    look_into(a, c->check, &q);
+    saving = saving_of(a, &q, best_rate * slack * minutes);
+    rate = saving / minutes;
+    if (rate <= 1 || rate < best_rate || (rate == best_rate && best.check >= 0 && best.check < c->check)) continue;
     best_rate = rate;
-    best = (struct sim_pick){q->check, true, q->minutes, saving};
+    best = (struct sim_pick){c->check, true, c->minutes, saving};
   }
   return best;
 }
@@ -370,16 +390,18 @@ static struct sim_pick look_ahead(struct sim_ahead *a)
 static double bits(double p, double sum) { return p > 0 ? -p * log2(p / sum) : 0; }
 
 /* Expected fall of the entropy over what is to be put right, in bits. */
-static double information(const struct sim_ahead *a, const struct asked *q)
+static double information(const struct sim_ahead *a, int check)
 {
   double leak[NET_MAX_GRADES], told = 0;
+  struct asked q;
 
-  leak_of(a, q->check, leak);
+  look_into(a, check, &q);
+  leak_of(a, check, leak);
   for (size_t i = 0; i < a->count; i++) told += bits(a->weight[i], 1);
-  for (int g = 0; g < a->x->model->book->checks[q->check].grades; g++) {
-    double weight[MOST_ITEMS], sum = 0;
+  for (int g = 0; g < q.grades; g++) {
+    double weight[ROOM], sum = 0;
 
-    after(a, q, leak, g, weight);
+    after(a, &q, leak, g, weight);
     for (size_t i = 0; i < a->count; i++) sum += weight[i];
     for (size_t i = 0; i < a->count; i++) told -= bits(weight[i], sum);
   }
@@ -389,11 +411,12 @@ static double information(const struct sim_ahead *a, const struct asked *q)
 /* How little a policy wants this check, compared first by `first`, then by `second`. */
 struct reluctance { double first, second; };
 
-static struct reluctance reluctance(const struct sim_ahead *a, const struct asked *q, enum sim_policy policy)
+static struct reluctance reluctance(const struct sim_ahead *a, const struct candidate *c, enum sim_policy policy)
 {
-  if (policy == SIM_INFORMATION)
-    return (struct reluctance){-information(a, q) / (q->minutes + a->x->model->book->turn), q->minutes};
-  return (struct reluctance){policy == SIM_FIXED_ORDER ? a->system[q->check] : 0, q->minutes};
+  double minutes = c->minutes + a->x->model->book->turn;
+
+  if (policy == SIM_INFORMATION) return (struct reluctance){-information(a, c->check) / minutes, minutes};
+  return (struct reluctance){policy == SIM_FIXED_ORDER ? a->system[c->check] : 0, minutes};
 }
 
 static bool before(struct reluctance r, int check, struct reluctance than, int than_check)
@@ -408,15 +431,15 @@ static void choose_by(const struct sim_ahead *a, enum sim_policy policy, struct 
   struct reluctance least = {0, 0};
 
   pick->check = -1;
-  for (size_t i = 0; i < a->asked_count; i++) {
-    const struct asked *q = &a->asked[i];
-    struct reluctance r = reluctance(a, q, policy);
+  for (size_t i = 0; i < a->candidate_count; i++) {
+    const struct candidate *c = &a->candidates[i];
+    struct reluctance r = reluctance(a, c, policy);
 
-    if (pick->check >= 0 && !before(r, q->check, least, pick->check)) continue;
+    if (pick->check >= 0 && !before(r, c->check, least, pick->check)) continue;
     least = r;
-    pick->check = q->check;
+    pick->check = c->check;
+    pick->minutes = c->minutes;
   }
-  if (pick->check >= 0) pick->minutes = minutes_of(a, pick->check);
 }
 
 struct sim_pick sim_choose(struct sim_ahead *a, const struct sim_belief *x, enum sim_policy policy)
@@ -427,7 +450,8 @@ struct sim_pick sim_choose(struct sim_ahead *a, const struct sim_belief *x, enum
   pick_faults(a, x);
   list_items(a, x);
   add_pairs(a);
-  gather(a);
+  find_stakes(a);
+  list_candidates(a);
   pick = look_ahead(a);
   if (pick.pays && policy != SIM_LOOK_AHEAD) choose_by(a, policy, &pick);
   return pick;
