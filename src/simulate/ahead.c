@@ -5,22 +5,25 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* LANES: so many are summed side by side. */
+enum { MOST_ITEMS = SIM_MOST_ACTIVE + 1, LANES = 4, PROOF_RUN = -2 };
+
 /* A fault in play that bears on a check. stake: what a check that tells it for certain could save
  * at most. */
 struct bearing { int item; double weight, stake; const double *upto; };
 
-/* Some check looked into: the faults in play that bear on it. */
+/* Some check looked into: the faults in play that bear on it, their items, and all items in an
+ * order that has those last. */
 struct asked {
   int check, grades;
-  size_t count;
-  struct bearing by[SIM_MOST_ACTIVE];
+  size_t count, item_count;
+  struct bearing by[SIM_MOST_ACTIVE]; /* item: place in this order */
+  int items[MOST_ITEMS];
+  double weight[MOST_ITEMS], cost[MOST_ITEMS];
 };
 
-/* A check that may be made. rate: what it can save a minute at most; 0 when it was looked into. */
+/* A check that may be made. rate: what it can save a minute at most. */
 struct candidate { int check; double minutes, rate; };
-
-/* Items are summed LANES at a time, so there is room for some that weigh nothing. */
-enum { MOST_ITEMS = SIM_MOST_ACTIVE + 1, LANES = 4, ROOM = (MOST_ITEMS + LANES - 1) / LANES * LANES, PROOF_RUN = -2 };
 
 /* Items are what can be done to have the machine right: faults with one repair are one item; the
  * first is the proof run, in case nothing is behind it. */
@@ -31,12 +34,12 @@ struct sim_ahead {
   double fault_weight[SIM_MOST_ACTIVE], stake[SIM_MOST_ACTIVE];
   size_t count;
   int repair[MOST_ITEMS];
-  double weight[ROOM], cost[ROOM];
+  double weight[MOST_ITEMS], cost[MOST_ITEMS];
   double pair[MOST_ITEMS][MOST_ITEMS]; /* min(w c', w' c); of itself w c */
   double row[MOST_ITEMS];              /* sum of pair[i] without itself */
   double pairs;                        /* all pairs, and each with itself */
   struct candidate *candidates;
-  size_t candidate_count;
+  size_t candidate_count, open; /* the first `open` may still be the best */
   double *most; /* of each check: what it can save at most; 0 but for the candidates */
   int *place;   /* of each fault: place in fault[], -1 */
   int *system;  /* of each check: place in the fixed order */
@@ -139,7 +142,6 @@ static void list_items(struct sim_ahead *a, const struct sim_belief *x)
     a->item_of[i] = (int)at;
     a->weight[at] += a->fault_weight[i];
   }
-  for (size_t i = a->count; i < ROOM; i++) a->weight[i] = a->cost[i] = 0;
 }
 
 static double lesser(double a, double b) { return a < b ? a : b; }
@@ -216,6 +218,26 @@ static void list_candidates(struct sim_ahead *a)
   a->candidate_count = kept;
 }
 
+/* Items that the check does not bear on come first. */
+static void order_items(const struct sim_ahead *a, struct asked *q)
+{
+  int place[MOST_ITEMS] = {0};
+  size_t n = 0;
+
+  for (size_t i = 0; i < q->count; i++) place[q->by[i].item] = 1;
+  for (int borne = 0; borne < 2; borne++) {
+    if (borne) q->item_count = a->count - n;
+    for (size_t i = 0; i < a->count; i++) {
+      if ((place[i] != 0) != borne) continue;
+      q->items[n] = (int)i;
+      q->weight[n] = a->weight[i];
+      q->cost[n++] = a->cost[i];
+    }
+  }
+  for (size_t i = 0; i < a->count; i++) place[q->items[i]] = (int)i;
+  for (size_t i = 0; i < q->count; i++) q->by[i].item = place[q->by[i].item];
+}
+
 static void look_into(const struct sim_ahead *a, int check, struct asked *q)
 {
   const struct sim_book *b = a->x->model->book;
@@ -229,6 +251,7 @@ static void look_into(const struct sim_ahead *a, int check, struct asked *q)
 
     if (i >= 0) q->by[q->count++] = (struct bearing){a->item_of[i], a->fault_weight[i], a->stake[i], b->links[l].upto};
   }
+  order_items(a, q);
 }
 
 /* ---- one question ahead ----------------------------------------------------------------- */
@@ -250,12 +273,11 @@ static void leak_of(const struct sim_ahead *a, int check, double *upto)
 
 /* Weights of the items after a result, into weight[]; those that the check does not bear on are
  * all multiplied by what is returned. */
-static double after(const struct sim_ahead *a, const struct asked *q, const double *leak, int grade,
-                    double *weight)
+static double after(const struct asked *q, size_t count, const double *leak, int grade, double *weight)
 {
   double under = grade > 0 ? leak[grade - 1] : 0, plain = leak[grade] - under;
 
-  for (size_t i = 0; i < ROOM; i++) weight[i] = a->weight[i] * plain;
+  for (size_t i = 0; i < count; i++) weight[i] = q->weight[i] * plain;
   for (size_t i = 0; i < q->count; i++) {
     const double *upto = q->by[i].upto;
     double just = leak[grade] * upto[grade] - (grade > 0 ? under * upto[grade - 1] : 0);
@@ -265,46 +287,29 @@ static double after(const struct sim_ahead *a, const struct asked *q, const doub
   return plain;
 }
 
-/* Cost of all pairs with this one, itself among them. */
-static double paired(const struct sim_ahead *a, const double *weight, size_t at)
+/* Cost of this item by itself and of its pairs with all before it. */
+static double paired(const double *weight, const double *cost, size_t at)
 {
-  double w = weight[at], c = a->cost[at], sum[LANES] = {0};
+  double w = weight[at], c = cost[at], sum[LANES] = {w * c};
+  size_t j = 0;
 
-  for (size_t j = 0; j < a->count; j += LANES)
-    for (size_t l = 0; l < LANES; l++) sum[l] += lesser(w * a->cost[j + l], weight[j + l] * c);
+  for (; j + LANES <= at; j += LANES)
+    for (size_t l = 0; l < LANES; l++) sum[l] += lesser(w * cost[j + l], weight[j + l] * c);
+  for (; j < at; j++) sum[0] += lesser(w * cost[j], weight[j] * c);
   return sum[0] + sum[1] + (sum[2] + sum[3]);
 }
 
-/* The items that a check bears on, each once. */
-static size_t items_of(const struct asked *q, int *items)
+/* Cost of the pairs that the check does not bear on, as things are: they only change their weight
+ * by a result. */
+static double cost_beside(const struct sim_ahead *a, const struct asked *q)
 {
-  uint64_t seen = 0;
-  size_t n = 0;
+  double cost = a->pairs;
 
-  for (size_t i = 0; i < q->count; i++) {
-    if (seen >> q->by[i].item & 1) continue;
-    seen |= UINT64_C(1) << q->by[i].item;
-    items[n++] = q->by[i].item;
-  }
-  return n;
-}
+  for (size_t i = a->count - q->item_count; i < a->count; i++) {
+    const double *pair = a->pair[q->items[i]];
 
-/* Expected cost after a result: pairs that the check does not bear on only change their weight.
- * Unnormalised. */
-static double cost_after(const struct sim_ahead *a, const int *items, size_t count, const double *weight,
-                         double plain)
-{
-  double cost = plain * a->pairs;
-
-  for (size_t i = 0; i < count; i++) {
-    int at = items[i];
-
-    cost += paired(a, weight, (size_t)at) - plain * (a->row[at] + a->pair[at][at]);
-    for (size_t j = 0; j < i; j++) { /* counted from both sides */
-      int with = items[j];
-
-      cost -= lesser(weight[at] * a->cost[with], weight[with] * a->cost[at]) - plain * a->pair[at][with];
-    }
+    cost -= a->row[q->items[i]] + pair[q->items[i]];
+    for (size_t j = a->count - q->item_count; j < i; j++) cost += pair[q->items[j]]; /* counted from both sides */
   }
   return cost;
 }
@@ -332,32 +337,48 @@ static double most_saving(const struct asked *q, const double *leak)
 /* What the check saves; 0 when it cannot be `least` or more. */
 static double saving_of(const struct sim_ahead *a, const struct asked *q, double least)
 {
-  double leak[NET_MAX_GRADES], weight[ROOM], saving = a->pairs;
-  int items[MOST_ITEMS];
-  size_t count = items_of(q, items);
+  double leak[NET_MAX_GRADES], weight[MOST_ITEMS], saving = a->pairs, beside;
 
   leak_of(a, q->check, leak);
   if (most_saving(q, leak) < least) return 0;
+  beside = cost_beside(a, q);
   for (int g = 0; g < q->grades; g++) {
-    double plain = after(a, q, leak, g, weight);
-
-    saving -= cost_after(a, items, count, weight, plain);
+    saving -= after(q, a->count, leak, g, weight) * beside;
+    for (size_t i = a->count - q->item_count; i < a->count; i++) saving -= paired(weight, q->cost, i);
   }
   return saving;
 }
 
-/* Of the checks that may still save `rate` a minute or more, the one that may save most; NULL when
- * there is none. */
-static struct candidate *most_promising(struct sim_ahead *a, double rate)
+/* Puts a candidate behind those that may still be the best. */
+static void put_aside(struct sim_ahead *a, size_t at)
 {
-  struct candidate *best = NULL;
+  struct candidate c = a->candidates[at];
 
-  for (size_t i = 0; i < a->candidate_count; i++) {
-    if (a->candidates[i].rate < rate) continue;
-    best = &a->candidates[i];
-    rate = best->rate;
+  a->candidates[at] = a->candidates[--a->open];
+  a->candidates[a->open] = c;
+}
+
+/* Of the checks that may still save `rate` a minute or more, the one that may save most, put aside;
+ * NULL when there is none. */
+static const struct candidate *most_promising(struct sim_ahead *a, double rate)
+{
+  double most = -1;
+  size_t best = 0;
+
+  for (size_t i = 0; i < a->open;) {
+    if (a->candidates[i].rate < rate) {
+      put_aside(a, i);
+      continue;
+    }
+    if (a->candidates[i].rate > most) {
+      most = a->candidates[i].rate;
+      best = i;
+    }
+    i++;
   }
-  return best;
+  if (a->open == 0) return NULL;
+  put_aside(a, best);
+  return &a->candidates[a->open];
 }
 
 /* Rounding must not strike out a check that is as good as the best. */
@@ -368,13 +389,12 @@ static struct sim_pick look_ahead(struct sim_ahead *a)
 {
   struct sim_pick best = {.check = -1};
   double turn = a->x->model->book->turn, best_rate = 1; /* a check must save more than it costs */
-  struct candidate *c;
+  const struct candidate *c;
   struct asked q;
 
-  while ((c = most_promising(a, best_rate * slack))) {
+  for (a->open = a->candidate_count; (c = most_promising(a, best_rate * slack));) {
     double minutes = c->minutes + turn, saving, rate;
 
-    c->rate = 0;
     look_into(a, c->check, &q);
     saving = saving_of(a, &q, best_rate * slack * minutes);
     rate = saving / minutes;
@@ -399,9 +419,9 @@ static double information(const struct sim_ahead *a, int check)
   leak_of(a, check, leak);
   for (size_t i = 0; i < a->count; i++) told += bits(a->weight[i], 1);
   for (int g = 0; g < q.grades; g++) {
-    double weight[ROOM], sum = 0;
+    double weight[MOST_ITEMS], sum = 0;
 
-    after(a, &q, leak, g, weight);
+    after(&q, a->count, leak, g, weight);
     for (size_t i = 0; i < a->count; i++) sum += weight[i];
     for (size_t i = 0; i < a->count; i++) told -= bits(weight[i], sum);
   }
