@@ -499,7 +499,7 @@ int sim_repair_first(const struct sim_belief *x)
 
 const char *sim_policy_name(enum sim_policy policy)
 {
-  static const char *const names[] = {"Pullcord", "cheapest check first", "most information per minute",
+  static const char *const names[] = {"Pullcord's look-ahead", "cheapest check first", "most information per minute",
                                       "fuel, spark, compression"};
 
   return names[policy];
