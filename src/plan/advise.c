@@ -132,7 +132,8 @@ static void be_exact(struct adviser *a)
 }
 
 /* The figures are estimates: checks that come to nearly the same are a tie, and of those the one
- * that tells most about what is behind the trouble goes first. It must still come cheaper than
+ * that tells most about what is behind the trouble for its minutes goes first. Telling alone would
+ * have a carburettor off where a quick look comes to the same. It must still come cheaper than
  * repairing or giving up straight away. */
 static void prefer_telling(struct adviser *a)
 {
@@ -142,7 +143,9 @@ static void prefer_telling(struct adviser *a)
 
   if (a->moves[0].move.kind != PLAN_ASK) return;
   for (size_t i = 0; i < a->count && a->moves[i].cost <= most && a->moves[i].move.kind == PLAN_ASK; i++) {
-    double tells = plan_information(&a->s.problem, &a->start, a->moves[i].move.at);
+    int q = a->moves[i].move.at;
+    double minutes = plan_question_cost(&a->s.problem, &a->start, &a->s.problem.questions[q]);
+    double tells = plan_information(&a->s.problem, &a->start, q) / (minutes > 0 ? minutes : 1);
 
     if (!a->moves[i].kept || tells <= best) continue;
     best = tells;

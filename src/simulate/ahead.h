@@ -7,7 +7,8 @@
  * pays for the earlier, and the order takes the cheaper way round, so that
  *   cost = sum of w c over all + sum of min(w c', w' c) over all pairs,
  * and a result changes only the pairs that it bears on (own arrangement of what plan/next.h
- * does by sorting). */
+ * does by sorting). It is not the full plan of plan/advise.h, which follows every first step to the
+ * end and takes some ten milliseconds. */
 #ifndef SIMULATE_AHEAD_H
 #define SIMULATE_AHEAD_H
 

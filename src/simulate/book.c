@@ -84,7 +84,7 @@ static void turn_round(struct sim_book *b)
   }
   for (size_t c = 0; c < b->check_count; c++)
     for (size_t l = b->checks[c].first; l < b->checks[c].last; l++)
-      b->touches[next[b->links[l].fault]++] = (struct sim_touch){(int)c, l};
+      b->touches[next[b->links[l].fault]++] = (struct sim_touch){(int)c, l, 1 - b->links[l].upto[0]};
   free(next);
 }
 
@@ -118,7 +118,7 @@ int sim_book_fill(struct sim_book *b, const struct knowledge *k, struct err *e)
   if (k->cover_count > SIM_MOST_COVERS)
     return err_set(e, EX_DATAERR, NULL, 0, "jobs cannot be simulated with more than %d covers.",
                    SIM_MOST_COVERS);
-  b->turn = knowledge_setting(k, "turn-minutes", 1.5);
+  b->turn = knowledge_setting(k, "turn-minutes", 0);
   b->prove = knowledge_setting(k, "prove-sound", 10);
   b->repair_at = knowledge_setting(k, "repair-at", 0.8);
   b->blame_at = knowledge_setting(k, "blame-at", 0.35);

@@ -24,8 +24,8 @@ struct sim_check {
   uint64_t name;                    /* of its id, for drawing */
 };
 
-/* A check that a fault bears on. */
-struct sim_touch { int check; size_t link; };
+/* A check that a fault bears on; shows: the chance that the fault shows in it at all. */
+struct sim_touch { int check; size_t link; double shows; };
 
 /* Faults are those of the knowledge by index; the last, number fault_count - 1, is "not
  * listed". Parts are counted in minutes at the shop rate. */

@@ -36,7 +36,7 @@ void sim_draw(struct sim_machine *x, const struct sim_model *m, uint64_t seed)
   struct random r = {seed};
   size_t count = m->book->fault_count;
 
-  x->model = m;
+  x->model = x->drawn = m;
   x->seed = seed;
   x->behind_count = 0;
   for (size_t f = 0; f < count; f++) {
@@ -54,8 +54,8 @@ void sim_draw(struct sim_machine *x, const struct sim_model *m, uint64_t seed)
 
 int sim_result(const struct sim_machine *x, int check)
 {
-  const struct sim_check *c = &x->model->book->checks[check];
-  const struct sim_link *links = x->model->book->links;
+  const struct sim_check *c = &x->drawn->book->checks[check];
+  const struct sim_link *links = x->drawn->book->links;
   struct random r = {x->seed * UINT64_C(0xD1342543DE82EF95) + c->name};
   double upto[NET_MAX_GRADES], share = random_unit(&r);
 

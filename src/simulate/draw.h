@@ -6,11 +6,12 @@
 
 enum { SIM_MOST_BEHIND = 16 };
 
-/* behind: the faults that bring the complaint about and are still there; all must be put right.
+/* model: what is believed of such a machine; drawn: what it was drawn from, the same unless somebody
+ * sets the other (to see how ways of working do when the estimates are wrong). behind: the faults that bring the complaint about and are still there; all must be put right.
  * None at all: nothing is broken or wrongly used. there: every fault that it has, those beside
  * the complaint too. */
 struct sim_machine {
-  const struct sim_model *model;
+  const struct sim_model *model, *drawn;
   uint64_t seed;
   bool *there;
   int behind[SIM_MOST_BEHIND];

@@ -38,7 +38,7 @@ static bool repair(struct sim_bench *x, struct sim_machine *machine, int fault, 
   return false;
 }
 
-void sim_job(struct sim_bench *x, struct sim_machine *machine, enum sim_policy policy, struct sim_outcome *out)
+bool sim_job(struct sim_bench *x, struct sim_machine *machine, enum sim_policy policy, struct sim_outcome *out)
 {
   *out = (struct sim_outcome){0};
   sim_start(&x->belief, machine->model);
@@ -55,7 +55,7 @@ void sim_job(struct sim_bench *x, struct sim_machine *machine, enum sim_policy p
       continue;
     }
     first = sim_repair_first(&x->belief);
-    if (first == SIM_NOTHING_LEFT) return; /* never: what is behind it has some weight */
-    if (first == SIM_PROVE ? prove(x, machine, out) : repair(x, machine, first, out)) return;
+    if (first == SIM_NOTHING_LEFT) return false;
+    if (first == SIM_PROVE ? prove(x, machine, out) : repair(x, machine, first, out)) return true;
   }
 }

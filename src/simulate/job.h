@@ -52,7 +52,8 @@ struct sim_outcome { double to_fault, cost; size_t checks, wrong; };
 /* Looks, repairs, looks again, until the machine is right; nobody gives up. Stopping and repairs
  * are the same whatever the policy: when no check pays any more, the repair (or proof run) of the
  * best chance over cost is made. Repairs are perfect. Covers that came off stay off, so each is
- * paid once. Changes the machine. */
-void sim_job(struct sim_bench *x, struct sim_machine *machine, enum sim_policy policy, struct sim_outcome *out);
+ * paid once. Changes the machine. True when it is right at the end; false when all that was thought
+ * possible was put right in vain. */
+bool sim_job(struct sim_bench *x, struct sim_machine *machine, enum sim_policy policy, struct sim_outcome *out);
 
 #endif

@@ -7,9 +7,7 @@ double sim_cover_minutes(const struct sim_model *m, uint64_t covers, uint64_t of
 {
   double sum = 0;
 
-  covers &= ~off;
-  for (size_t c = 0; covers; c++, covers >>= 1)
-    if (covers & 1) sum += m->cover_minutes[c];
+  for (covers &= ~off; covers; covers &= covers - 1) sum += m->cover_minutes[__builtin_ctzll(covers)];
   return sum;
 }
 

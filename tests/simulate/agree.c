@@ -14,6 +14,16 @@ void draw_by_seed(const struct simulator *s, uint64_t seed, struct sim_machine *
   sim_draw(out, m, seed);
 }
 
+bool believe(const struct simulator *s, struct sim_machine *x)
+{
+  for (size_t i = s->first[x->drawn->machine_class]; i < s->first[x->drawn->machine_class + 1]; i++) {
+    if (s->models[i].complaint != x->drawn->complaint) continue;
+    x->model = &s->models[i];
+    return true;
+  }
+  return false;
+}
+
 static void assess(struct assessor *assessor, const struct bench_case *c, struct assessment *out)
 {
   struct err e;

@@ -23,6 +23,10 @@ enum { AGREE_MOST_CHECKS = 15 };
 void agree_on(const struct simulator *s, struct assessor *assessor, size_t jobs, uint64_t seed,
               struct agreement *out);
 
+/* What s believes of the machine, which was drawn by another model; false when it has no model of
+ * that class and complaint. */
+bool believe(const struct simulator *s, struct sim_machine *x);
+
 /* The machine that a seed stands for: class by turn, complaint by its chance, faults. */
 void draw_by_seed(const struct simulator *s, uint64_t seed, struct sim_machine *out);
 

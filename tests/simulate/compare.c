@@ -1,7 +1,8 @@
 /* compare.c - how good and how quick simulated jobs are. Not a test: it prints figures.
- * Usage: compare_policies [--jobs N] [--seed S] [--agree N] [--speed N] [--pictures FOLDER]
- * jobs: per class of machine, each by all policies; agree: jobs done by the full path too; speed:
- * jobs for the speed. A seed is one machine, the same for every policy. */
+ * Usage: compare_policies [--jobs N] [--wrong N] [--seed S] [--agree N] [--speed N] [--pictures FOLDER]
+ * jobs: per class of machine, each by all policies; wrong: the same on machines whose chances are
+ * other than believed; agree: jobs done by the full path too; speed: jobs for the speed. A seed is
+ * one machine, the same for every policy. */
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -11,6 +12,7 @@
 #include "agree.h"
 #include "base/file.h"
 #include "chart.h"
+#include "disturb.h"
 #include "knowledge/load.h"
 
 struct mean { double sum, squares; size_t count; };
@@ -34,7 +36,10 @@ static double half_of(const struct mean *m)
 
 /* [policy]; less: Pullcord's less the policy's, on the same jobs. */
 struct figures { struct mean fault[SIM_POLICIES], cost[SIM_POLICIES], less_fault[SIM_POLICIES],
-                 less_cost[SIM_POLICIES], checks[SIM_POLICIES], wrong[SIM_POLICIES]; };
+                 less_cost[SIM_POLICIES], checks[SIM_POLICIES], wrong[SIM_POLICIES]; size_t in_vain; };
+
+/* Machines are drawn by `truth`, which is what the policies believe or not. */
+struct world { const struct simulator *believed, *truth; struct sim_bench bench; struct sim_machine machine; };
 
 static double processor_seconds(void)
 {
@@ -44,15 +49,17 @@ static double processor_seconds(void)
   return (double)t.tv_sec + (double)t.tv_nsec * 1e-9;
 }
 
-static void run_seed(const struct simulator *s, struct sim_bench *x, struct sim_machine *machine, uint64_t seed,
-                     struct figures *of_class, struct figures *all)
+/* A job that some policy does not bring to its end counts as in_vain, and nowhere else. */
+static void run_seed(struct world *w, uint64_t seed, struct figures *of_class, struct figures *all)
 {
   struct sim_outcome out[SIM_POLICIES];
   struct figures *both[] = {of_class, all};
 
   for (int p = 0; p < SIM_POLICIES; p++) {
-    draw_by_seed(s, seed, machine);
-    sim_job(x, machine, (enum sim_policy)p, &out[p]);
+    draw_by_seed(w->truth, seed, &w->machine);
+    if (believe(w->believed, &w->machine) && sim_job(&w->bench, &w->machine, (enum sim_policy)p, &out[p])) continue;
+    all->in_vain++;
+    return;
   }
   for (int b = 0; b < 2; b++)
     for (int p = 0; p < SIM_POLICIES; p++) {
@@ -83,12 +90,18 @@ static void print_table(const char *what, const struct knowledge *k, const struc
 
 static void print_all(const struct figures *f)
 {
-  printf("\n| all classes | checks | repairs in vain | Pullcord's minutes to the fault less these | cost less these |\n"
-         "|---|---|---|---|---|\n");
-  for (int p = 0; p < SIM_POLICIES; p++)
-    printf("| %s | %.1f | %.2f | %.1f ± %.1f | %.1f ± %.1f |\n", sim_policy_name((enum sim_policy)p),
-           mean_of(&f->checks[p]), mean_of(&f->wrong[p]), mean_of(&f->less_fault[p]), half_of(&f->less_fault[p]),
-           mean_of(&f->less_cost[p]), half_of(&f->less_cost[p]));
+  printf("\n| all classes | minutes to the fault | cost | checks | repairs in vain | minutes, Pullcord's less these | "
+         "cost, Pullcord's less these |\n|---|---|---|---|---|---|---|\n");
+  for (int p = 0; p < SIM_POLICIES; p++) {
+    printf("| %s | %.1f ± %.1f | %.1f ± %.1f | %.1f | %.2f |", sim_policy_name((enum sim_policy)p),
+           mean_of(&f->fault[p]), half_of(&f->fault[p]), mean_of(&f->cost[p]), half_of(&f->cost[p]),
+           mean_of(&f->checks[p]), mean_of(&f->wrong[p]));
+    if (p == 0) printf(" | |\n");
+    else printf(" %.1f ± %.1f | %.1f ± %.1f |\n", mean_of(&f->less_fault[p]), half_of(&f->less_fault[p]),
+                mean_of(&f->less_cost[p]), half_of(&f->less_cost[p]));
+  }
+  printf("%zu machines in all; left out, because some policy found nothing more to do: %zu\n", f->fault[0].count,
+         f->in_vain);
 }
 
 static void draw(const char *folder, const char *file, const char *title, const struct knowledge *k,
@@ -126,20 +139,29 @@ static void draw(const char *folder, const char *file, const char *title, const 
   arena_free(&arena);
 }
 
+static struct figures *run_all(const struct simulator *believed, const struct simulator *truth, size_t jobs,
+                               uint64_t seed)
+{
+  size_t classes = believed->book.k->class_count;
+  struct figures *f = mem_array(classes + 1, sizeof *f);
+  struct world w = {.believed = believed, .truth = truth};
+
+  sim_machine_room(&w.machine, &believed->book);
+  sim_bench_open(&w.bench, &believed->book, NULL);
+  for (uint64_t i = seed; i < seed + jobs * classes; i++) run_seed(&w, i, &f[i % classes], &f[classes]);
+  printf("\n%zu jobs per class, seeds %llu to %llu; ± is half of the 95 %% interval\n", jobs,
+         (unsigned long long)seed, (unsigned long long)(seed + jobs * classes - 1));
+  sim_bench_close(&w.bench);
+  sim_machine_free(&w.machine);
+  return f;
+}
+
 static void compare(const struct simulator *s, size_t jobs, uint64_t seed, const char *pictures)
 {
   const struct knowledge *k = s->book.k;
   size_t classes = k->class_count;
-  struct figures *f = mem_array(classes + 1, sizeof *f);
-  struct sim_machine machine;
-  struct sim_bench x;
+  struct figures *f = run_all(s, s, jobs, seed);
 
-  sim_machine_room(&machine, &s->book);
-  sim_bench_open(&x, &s->book, NULL);
-  for (uint64_t i = seed; i < seed + jobs * classes; i++)
-    run_seed(s, &x, &machine, i, &f[i % classes], &f[classes]);
-  printf("%zu jobs per class, seeds %llu to %llu\n", jobs, (unsigned long long)seed,
-         (unsigned long long)(seed + jobs * classes - 1));
   print_table("Minutes to the true fault:", k, f, false);
   print_table("Cost of the whole job, parts at the shop rate, in minutes:", k, f, true);
   print_all(&f[classes]);
@@ -147,9 +169,29 @@ static void compare(const struct simulator *s, size_t jobs, uint64_t seed, const
     draw(pictures, "minutes-to-the-fault", "Minutes to the true fault", k, f, false);
     draw(pictures, "cost-of-the-job", "Cost of the whole job, parts included", k, f, true);
   }
-  sim_bench_close(&x);
-  sim_machine_free(&machine);
   free(f);
+}
+
+/* The same when the estimates are wrong: all odds off by up to `by` either way. */
+static int compare_wrong(const struct simulator *s, size_t jobs, uint64_t seed, double by, struct err *e)
+{
+  struct simulator truth;
+  struct knowledge k;
+  struct figures *f;
+  int status = load_knowledge(&k, e);
+
+  if (status) return status;
+  disturb(&k, by, seed);
+  status = sim_open(&truth, &k, e);
+  if (status == 0) {
+    f = run_all(s, &truth, jobs, seed);
+    printf("All odds of base rates and signs other than believed, by up to %.0f times:\n", by);
+    print_all(&f[k.class_count]);
+    free(f);
+  }
+  sim_close(&truth);
+  knowledge_free(&k);
+  return status;
 }
 
 static void print_agreement(const struct simulator *s, struct assessor *assessor, size_t jobs, uint64_t seed)
@@ -196,7 +238,7 @@ static void print_speed(const struct simulator *s, size_t jobs, uint64_t seed, b
 
 int main(int argc, char **argv)
 {
-  size_t jobs = 2000, agree = 300, speed = 20000;
+  size_t jobs = 1000, wrong = 200, agree = 300, speed = 20000;
   const char *pictures = NULL;
   struct assessor *assessor;
   struct simulator s;
@@ -206,6 +248,7 @@ int main(int argc, char **argv)
 
   for (int i = 1; i + 1 < argc; i += 2) {
     if (strcmp(argv[i], "--jobs") == 0) jobs = strtoul(argv[i + 1], NULL, 10);
+    else if (strcmp(argv[i], "--wrong") == 0) wrong = strtoul(argv[i + 1], NULL, 10);
     else if (strcmp(argv[i], "--seed") == 0) seed = strtoull(argv[i + 1], NULL, 10);
     else if (strcmp(argv[i], "--agree") == 0) agree = strtoul(argv[i + 1], NULL, 10);
     else if (strcmp(argv[i], "--speed") == 0) speed = strtoul(argv[i + 1], NULL, 10);
@@ -218,6 +261,10 @@ int main(int argc, char **argv)
   }
   printf("%zu models of a class with a complaint\n", s.model_count);
   if (jobs) compare(&s, jobs, seed, pictures);
+  if (wrong && (compare_wrong(&s, wrong, seed, 2, &e) || compare_wrong(&s, wrong, seed, 4, &e))) {
+    fprintf(stderr, "%s\n", e.text);
+    return 1;
+  }
   if (agree) print_agreement(&s, assessor, agree, seed);
   if (speed) print_speed(&s, speed, seed, false);
   if (speed) print_speed(&s, speed, seed, true);

@@ -222,7 +222,7 @@ static void test_look_ahead_is_not_worse(void **state)
       struct sim_outcome out;
 
       draw_by_seed(&s, i, &x);
-      sim_job(&bench, &x, (enum sim_policy)p, &out);
+      assert_true(sim_job(&bench, &x, (enum sim_policy)p, &out));
       assert_true(out.cost >= out.to_fault && out.to_fault > 0);
       if (p == SIM_LOOK_AHEAD) own = out.to_fault;
       sum[p] += own - out.to_fault;
