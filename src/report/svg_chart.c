@@ -7,7 +7,7 @@
 
 static const double WIDE = 680, LEFT = 46, RIGHT = 470, TOP = 34, BOTTOM = 220, LABEL = 484, LETTERS = 12,
                     KEY = 11;
-static const double CALLOUT_LEAST = 90, CALLOUT_MOST = 220, worth_saying = 0.15;
+static const double CALLOUT_LEAST = 60, CALLOUT_MOST = 230, worth_saying = 0.15;
 static const double LINE = 1.2; /* from baseline to baseline, of the size of the letters */
 
 static double chance(const struct course *c, size_t step, size_t cause)
@@ -90,25 +90,27 @@ static void wash(struct drawing *d, struct doc *doc, const struct course *c)
  * above and before it. */
 static void callout(struct drawing *d, const struct course *c)
 {
-  size_t at = 0;
-  double rise = worth_saying, w, y, lines_tall;
+  const char *what;
+  size_t at = 0, rows;
+  double rise = worth_saying, right, w, y;
 
   for (size_t s = 1; s < c->step_count; s++)
     if (chance(c, s, 0) - chance(c, s - 1, 0) > rise) {
       rise = chance(c, s, 0) - chance(c, s - 1, 0);
       at = s;
     }
-  w = step_x(c, at) - LEFT - 34;
+  what = c->steps[at].what;
+  right = step_x(c, at) - 12;
+  w = fmin(fmin(right - LEFT - 8, CALLOUT_MOST), drawing_text_width(what, LETTERS, false) + 1);
   if (!at || w < CALLOUT_LEAST) return;
-  w = fmin(w, CALLOUT_MOST);
-  lines_tall = (double)drawing_words(NULL, 0, 0, w, LETTERS, ALIGN_RIGHT, false, INK_BLACK, c->steps[at].what) *
-               LETTERS * LINE;
-  y = chance_y(chance(c, at, 0)) + 4;
+  rows = drawing_words(NULL, 0, 0, w, LETTERS, ALIGN_RIGHT, false, INK_BLACK, what);
+  y = fmax(chance_y(chance(c, at, 0)) + 4 - (double)(rows - 1) * LETTERS * LINE, TOP + LETTERS);
   for (size_t s = 0; s < at; s++)
     for (size_t i = 0; i < c->cause_count; i++)
-      if (step_x(c, s) > step_x(c, at) - 12 - w && chance_y(chance(c, s, i)) < y + lines_tall) return;
-  drawing_box(d, step_x(c, at) - 14 - w, y - LETTERS, w + 4, lines_tall + 4, 0, INK_NONE, INK_PAPER, 1, 0);
-  drawing_words(d, step_x(c, at) - 12, y, w, LETTERS, ALIGN_RIGHT, false, INK_BLACK, c->steps[at].what);
+      if (step_x(c, s) > right - w && chance_y(chance(c, s, i)) < y + (double)rows * LETTERS * LINE) return;
+  drawing_box(d, right - w - 3, y - LETTERS, w + 6, (double)rows * LETTERS * LINE + 3, 0, INK_NONE, INK_PAPER, 1,
+              0);
+  drawing_words(d, right, y, w, LETTERS, ALIGN_RIGHT, false, INK_BLACK, what);
 }
 
 /* text with its last space made one at which no line is broken: a number stays with its sign. */
