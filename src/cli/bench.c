@@ -59,7 +59,7 @@ void bench_begin(struct bench *b)
   case_begin(&b->c, b->k);
   free(b->words);
   b->words = NULL;
-  b->pending = b->feature = b->proved = -1;
+  b->pending = b->feature = b->chosen = b->proved = -1;
   b->assessed = false;
   memset(b->skipped, 0, b->k->check_count * sizeof *b->skipped);
   memset(b->told, 0, b->k->feature_count * sizeof *b->told);
@@ -198,7 +198,7 @@ static int converse_in(struct bench *b, const struct args *args, struct err *e)
 int run_bench(const struct args *args, struct err *e)
 {
   struct knowledge k;
-  struct bench b = {.k = &k, .pending = -1, .feature = -1, .proved = -1, .who = commands_who(args)};
+  struct bench b = {.k = &k, .pending = -1, .feature = -1, .chosen = -1, .proved = -1, .who = commands_who(args)};
   int status = load_knowledge(&k, e);
 
   if (status) return status;

@@ -9,7 +9,8 @@
 #include "shop/history.h"
 #include "shop/job.h"
 
-/* The conversation. pending is the check that was asked (-1: none); feature the one (-1).
+/* The conversation. pending is the check that was asked (-1: none); feature the one (-1); chosen
+ * the check that the person named to be asked (-1).
  * What is on disk, with the news that wait to be written, adds up to kept and kept_words. */
 struct bench {
   const struct knowledge *k;
@@ -32,7 +33,7 @@ struct bench {
   bool closed;
   int fresh;                /* 1 + the check whose reading was just entered, 0 none */
   bool silent;              /* nothing changed that would be worth showing again */
-  int pending, feature;
+  int pending, feature, chosen;
   bool *skipped;          /* per check: not now */
   signed char *told;      /* enum tri per feature: what the person said, 0 for nothing */
   bool *feature_asked;    /* per feature: was asked, whatever the answer */

@@ -237,7 +237,7 @@ void bench_entry(struct bench *b, const char *typed)
 
     if (candidates(b, line, found, &best) > 0) {
       check = bench_find_check(b, line);
-      if (check >= 0) b->pending = check;
+      if (check >= 0) b->pending = b->chosen = check;
     } else if (b->pending >= 0) {
       bench_say("%s", e.text);
     } else {

@@ -68,7 +68,7 @@ static void take(struct bench *b, struct job *j)
   job_told(b->k, &b->c, b->told);
   if (j->unread)
     bench_say(
-        "%zu entries of this job name things that the present knowledge does not have. They are kept, but do "
+        "%zu of this job's entries name things that the present knowledge does not have. They are kept, but do "
         "not count.",
         j->unread);
   job_free(j);

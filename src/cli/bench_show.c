@@ -32,13 +32,23 @@ const struct next_step *bench_step_of(const struct bench *b, int check)
   return NULL;
 }
 
-static void show_cautions(const struct bench *b, const struct check *c)
+/* Was this caution shown among the notes? */
+static bool warned(const struct bench *b, int caution)
+{
+  for (size_t i = 0; i < b->a.drawn.count; i++)
+    if (b->a.drawn.items[i].kind == WARN && b->a.drawn.items[i].a == caution) return true;
+  return false;
+}
+
+/* noted: the notes stand just above, and what they warn of is not said twice. */
+static void show_cautions(const struct bench *b, const struct check *c, bool noted)
 {
   int *ids = mem_array(b->k->caution_count + 1, sizeof *ids);
   size_t count = 0;
 
   part_add_cautions(b->k, &b->c, &c->cautions, &c->off, ids, &count);
-  for (size_t i = 0; i < count; i++) bench_say("CAUTION: %s", b->k->cautions[ids[i]].text);
+  for (size_t i = 0; i < count; i++)
+    if (!noted || !warned(b, ids[i])) bench_say("CAUTION: %s", b->k->cautions[ids[i]].text);
   free(ids);
 }
 
@@ -123,13 +133,13 @@ void bench_ask_again(const struct bench *b)
   show_choices(c);
 }
 
-void bench_show_question(const struct bench *b)
+static void show_question(const struct bench *b, bool noted)
 {
   const struct check *c = &b->k->checks[b->pending];
   const struct next_step *s = bench_step_of(b, b->pending);
   int unsafe = conclusion_find(&b->a.drawn, UNSAFE, b->pending, 0);
 
-  show_cautions(b, c);
+  show_cautions(b, c, noted);
   show_put_back(b, c);
   if (unsafe >= 0) bench_say("NOT NOW: %s", b->k->rules[b->a.drawn.items[unsafe].rule].reason);
   show_ask(c, s);
@@ -137,6 +147,8 @@ void bench_show_question(const struct bench *b)
   bench_show_figure(b, b->pending);
   show_choices(c);
 }
+
+void bench_show_question(const struct bench *b) { show_question(b, false); }
 
 static void show_end(const struct bench *b)
 {
@@ -181,6 +193,8 @@ void bench_show_state(struct bench *b)
   answer_notes(&out, b->k, &b->a, terminal_width());
   bench_print(&out);
   bench_show_similar(b);
+  /* a question stays while it is worth its minutes: whoever went to look answers it */
+  if (b->pending >= 0 && b->pending != b->chosen && !bench_step_of(b, b->pending)) b->pending = -1;
   if (b->pending < 0 && b->feature < 0) {
     s = best_step(b);
     for (size_t i = 0; i < 4 && i < b->a.ranking_count && b->feature < 0; i++)
@@ -195,6 +209,6 @@ void bench_show_state(struct bench *b)
   }
   if (b->feature >= 0)
     bench_say("About the machine: %s (yes, no, ? don't know)", b->k->features[b->feature].ask);
-  else if (b->pending >= 0) bench_show_question(b);
+  else if (b->pending >= 0) show_question(b, true);
   else show_end(b);
 }

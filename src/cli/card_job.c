@@ -47,7 +47,7 @@ static int read_job(struct telling *t, struct store *s, const char *name, struct
 {
   struct store_jobs row;
   char id[STORE_ID];
-  int status = store_resolve(s, strcmp(name, "last") == 0 ? "" : name, id, e);
+  int status = store_resolve(s, name, id, e);
 
   if (status == 0) status = store_row(s, id, &row, e);
   if (status) return status;

@@ -52,7 +52,7 @@ int desk_resolve(const struct desk *d, char id[STORE_ID], struct err *e)
 {
   const char *name = d->args->positional_count > 1 ? d->args->positional[1] : "last";
 
-  return store_resolve(d->store, strcmp(name, "last") == 0 ? "" : name, id, e);
+  return store_resolve(d->store, name, id, e);
 }
 
 int desk_read(const struct desk *d, struct job *out, struct err *e)

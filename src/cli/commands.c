@@ -73,8 +73,8 @@ static const struct command all[] = {
      "there for all it takes.",
      bench_options, run_bench},
     {"bench", "[NAME]", "", 0, 1, "take up one of several open jobs, or a closed one, at the bench",
-     "NAME is what \"pullcord job list\" shows: five letters, or the id from its beginning. A closed job is "
-     "opened again, after asking.",
+     "NAME is what \"pullcord job list\" shows: five letters, or the id from its beginning, or \"last\" "
+     "for the open job last worked on. A closed job is opened again, after asking.",
      take_up_options, run_bench},
     {"job", "WHAT [NAME] [...]", "open add list find show back close reopen export import backup restore merge",
      1, 24, "open, record, list, search and close jobs; copy and merge the store that holds them",

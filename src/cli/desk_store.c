@@ -51,7 +51,9 @@ int desk_import(struct desk *d, struct err *e)
                    strerror(errno));
   status = jobfile_import(d->store, &d->k, from, is_stdin ? "standard input" : path, &counts, e);
   if (!is_stdin) fclose(from);
-  if (status == 0) printf("%zu jobs and %zu entries were new.\n", counts.jobs, counts.entries);
+  if (status == 0)
+    printf("%zu %s and %zu %s were new.\n", counts.jobs, counts.jobs == 1 ? "job" : "jobs", counts.entries,
+           counts.entries == 1 ? "entry" : "entries");
   return status;
 }
 
@@ -78,6 +80,6 @@ int desk_merge(struct desk *d, struct err *e)
   size_t added;
   int status = job_merge(d->store, &d->k, d->args->positional[1], &added, e);
 
-  if (status == 0) printf("%zu entries were new.\n", added);
+  if (status == 0) printf("%zu %s new.\n", added, added == 1 ? "entry was" : "entries were");
   return status;
 }

@@ -167,7 +167,8 @@ static void weights_of(struct card *card, struct doc *d, const double *odds, int
   }
   if (others || fabs(rest) >= 0.05)
     weight_row(d, t, rest,
-               others ? doc_format(d, "%zu other results, and what follows from all, together", others)
+               others ? doc_format(d, "%zu other result%s, and what follows from all, together", others,
+                                   others == 1 ? "" : "s")
                       : "what else follows from these, together",
                others ? "each less than 0.1 for this cause" : "");
   weight_row(d, t, odds[n->evidence_count * places + p], "in all",
@@ -225,8 +226,7 @@ static void one_repair(struct card *card, struct doc *d, int fault, const struct
   buf_free(&b);
   if (done && done->minutes >= 0)
     doc_add(d, BLOCK_BULLET, "minutes: %.0f (listed: %.0f)", done->minutes, r->minutes);
-  else
-    doc_add(d, BLOCK_BULLET, "minutes: listed %.0f%s", r->minutes, done ? ", taken: not written down" : "");
+  else doc_add(d, BLOCK_BULLET, "minutes: listed %.0f", r->minutes);
   if (done && (*done->when || *done->who))
     doc_add(d, BLOCK_BULLET, "done: %s%s%s", done->when, *done->when && *done->who ? ", " : "", done->who);
   if (done) listed(d, "parts used", &done->parts);

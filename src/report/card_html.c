@@ -38,7 +38,8 @@ static const char *const style =
     "@media(max-width:140mm){dl{grid-template-columns:max-content 1fr}}\n"
     "@page{margin:14mm 15mm}\n"
     "@media print{svg{width:88%}body{margin:0;padding:0;max-width:none;font-size:10pt}h2,h3{break-after:avoid}"
-    "figure,.caution,.verdict,tr,li,blockquote{break-inside:avoid}thead{display:table-header-group}"
+    "h2{margin-top:5mm}li{margin-bottom:.5mm}.caution{font-size:9pt;padding:.5mm 3mm;margin-bottom:1mm;"
+    "border-width:0 0 0 5pt}figure,.caution,.verdict,tr,li,blockquote{break-inside:avoid}thead{display:table-header-group}"
     "p{orphans:3;widows:3}}\n";
 
 static void element(struct buf *out, const char *open, const char *text, const char *close)

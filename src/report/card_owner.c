@@ -40,16 +40,26 @@ void card_told(struct card *card, struct doc *d)
   buf_free(&b);
 }
 
-/* The results that spoke most for the first cause of the course. */
+/* What step s of the course weighed for its first cause, decibans; 0 for what is no result. */
+static double told_by(const struct course *c, size_t s)
+{
+  return c->steps[s].kind == COURSE_RESULT ? c->odds[s * c->cause_count] - c->odds[(s - 1) * c->cause_count] : 0;
+}
+
+/* The results that spoke most for the first cause of the course, in the order of the job. */
 static void shown_by(struct doc *d, const struct course *course)
 {
-  size_t n = course->cause_count, said = 0;
+  bool said = false;
 
-  for (size_t s = 1; s < course->step_count && said < MOST_SHOWN_BY; s++) {
-    double db = course->odds[s * n] - course->odds[(s - 1) * n];
+  for (size_t s = 1; s < course->step_count; s++) {
+    double db = told_by(course, s);
+    size_t stronger = 0;
 
-    if (course->steps[s].kind != COURSE_RESULT || db < worth_telling) continue;
-    if (said++ == 0) doc_add(d, BLOCK_TEXT, "What showed it:");
+    for (size_t t = 1; t < course->step_count; t++)
+      stronger += told_by(course, t) > db || (t < s && told_by(course, t) == db);
+    if (db < worth_telling || stronger >= MOST_SHOWN_BY) continue;
+    if (!said) doc_add(d, BLOCK_TEXT, "What showed it:");
+    said = true;
     doc_add(d, BLOCK_BULLET, "%s", course->steps[s].what);
   }
 }
@@ -86,27 +96,35 @@ static void cured_first(const struct card *card, int *faults, size_t count)
     }
 }
 
-static void found(struct card *card, struct doc *d, const struct course *course, bool known)
+/* A fault that was put right: what it was, how it came about, what showed it; of one that was
+ * not behind the trouble only that. */
+static void one_found(struct card *card, struct doc *d, const struct course *course, int fault)
+{
+  const struct fault *f = &card->k->faults[fault];
+
+  if (card->c->mended[fault]) {
+    doc_add(d, BLOCK_TEXT,
+            "%s. This was put right, but it was not what you brought it in for: that trouble stayed.",
+            doc_capital(d, f->name));
+    return;
+  }
+  doc_add(d, BLOCK_TEXT, "%s. %s", doc_capital(d, f->name), f->is);
+  if (*f->comes_about) doc_add(d, BLOCK_TEXT, "How it comes about: %s", f->comes_about);
+  if (course && course->causes[0] == fault) shown_by(d, course);
+}
+
+static void found(struct card *card, struct doc *d, const struct course *course)
 {
   int *faults = mem_array(card->repair_count + 1, sizeof *faults);
   size_t count = card_faults(card, faults);
 
   doc_heading(d, 2, "What we found");
   cured_first(card, faults, count);
-  for (size_t i = 0; i < count; i++) {
-    const struct fault *f = &card->k->faults[faults[i]];
-
-    doc_add(d, BLOCK_TEXT, "%s. %s", doc_capital(d, f->name), f->is);
-    if (*f->comes_about) doc_add(d, BLOCK_TEXT, "How it comes about: %s", f->comes_about);
-    if (card->c->mended[faults[i]])
-      doc_add(d, BLOCK_TEXT,
-              "This was put right, but it was not what you brought it in for: that trouble stayed.");
-  }
+  for (size_t i = 0; i < count; i++) one_found(card, d, course, faults[i]);
   if (count == 0 && card->ending == CARD_OPEN) candidates(card, d);
   else if (count == 0 && card->ending == CARD_MENDED)
     doc_add(d, BLOCK_TEXT, "What was wrong is not written down.");
-  if (known && count && course->causes[0] == faults[0]) shown_by(d, course);
-  if (known) {
+  if (course) {
     struct block *b = doc_add(d, BLOCK_FIGURE, "How sure we became, step by step");
 
     b->drawing = card_chart(d, course);
@@ -163,11 +181,10 @@ static void done(struct card *card, struct doc *d)
   }
   if (card->parts.count) doc_add(d, BLOCK_BULLET, "New parts: %s.", card_parts(card, d));
   if (card->minutes >= 0) doc_add(d, BLOCK_BULLET, "Time in all: %.0f minutes.", card->minutes);
-  if (card->proof == CARD_PROOF_PASSED)
-    doc_add(d, BLOCK_BULLET, "Ran it the way you told us the trouble comes. It stayed away.");
-  if (card->proof == CARD_PROOF_FAILED)
-    doc_add(d, BLOCK_BULLET, "Ran it the way you told us the trouble comes. It came back.");
-  if (*card->texts[CARD_PROOF_WORDS]) doc_add(d, BLOCK_BULLET, "%s", card->texts[CARD_PROOF_WORDS]);
+  if (card->proof != CARD_PROOF_NONE)
+    doc_add(d, BLOCK_BULLET, "Ran it the way you told us the trouble comes. It %s. %s",
+            card->proof == CARD_PROOF_PASSED ? "stayed away" : "came back", card->texts[CARD_PROOF_WORDS]);
+  else if (*card->texts[CARD_PROOF_WORDS]) doc_add(d, BLOCK_BULLET, "%s", card->texts[CARD_PROOF_WORDS]);
   serviced(card, d);
 }
 
@@ -208,7 +225,7 @@ void card_owner(struct card *card, struct doc *d)
   card_head(card, d, "Job card");
   doc_heading(d, 2, "What you told us");
   card_told(card, d);
-  found(card, d, &course, known);
+  found(card, d, known ? &course : NULL);
   done(card, d);
   watch(card, d);
   doc_heading(d, 2, "How to store it");

@@ -268,6 +268,7 @@ static void draw_mark(const struct place *p, const struct mark *m)
       else HPDF_Page_LineTo(page, x, y);
     }
   if (m->kind == MARK_LINE) HPDF_Page_Stroke(page);
+  else if (m->ink == INK_NONE) HPDF_Page_Fill(page);
   else if (m->fill != INK_NONE && m->kind == MARK_POLYGON) HPDF_Page_ClosePathFillStroke(page);
   else if (m->fill != INK_NONE) HPDF_Page_FillStroke(page);
   else HPDF_Page_Stroke(page);
@@ -354,12 +355,12 @@ static void caution(struct sheet *s, const struct block *b)
   float tall;
 
   buf_addf(&text, "%s [%s]", b->text, b->label);
-  tall = words(s, &how, 0, buf_text(&text), false, false) + 5;
+  tall = words(s, &how, 0, buf_text(&text), false, false) + 4;
   room(s, tall);
   rule(s, SIDE + 2, s->y, SIDE + 2, s->y - tall, 4, INK_BLACK);
   show(s, SIDE + 12, s->y - 2 - how.size, how.size, BOLD, INK_BLACK, "CAUTION");
   words(s, &how, s->y - 2, buf_text(&text), true, false);
-  s->y -= tall + 4;
+  s->y -= tall + 3;
   buf_free(&text);
 }
 

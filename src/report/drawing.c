@@ -13,6 +13,7 @@ static const short widths[95] = {
     667, 611, 278, 278, 278, 469, 556, 333, 556, 556, 500, 556, 556, 278,  556, 556, 222, 222, 500,
     222, 833, 556, 556, 556, 556, 333, 500, 278, 556, 500, 722, 500, 500,  500, 334, 260, 334, 584};
 static const double bold_width = 1.09; /* of the plain letters: a little more than it takes */
+enum { LONG_TEXT = 8 }; /* bytes from which a text is held to its width in an SVG */
 
 struct drawing *drawing_begin(struct arena *arena, const char *id, double width)
 {
@@ -92,6 +93,15 @@ static void polygon(struct drawing *d, const struct point *points, size_t count,
                        .width = 0.8});
 }
 
+void drawing_area(struct drawing *d, const struct point *points, size_t count, enum ink fill)
+{
+  add(d, (struct mark){.kind = MARK_POLYGON,
+                       .points = copy_points(d, points, count),
+                       .count = count,
+                       .ink = INK_NONE,
+                       .fill = fill});
+}
+
 void drawing_arrow(struct drawing *d, double x, double y, double size, bool down, enum ink ink)
 {
   struct point right[] = {{x, y}, {x - size, y - size / 2}, {x - size, y + size / 2}};
@@ -132,6 +142,8 @@ double drawing_text_width(const char *text, double size, bool bold)
     unsigned char c = (unsigned char)*text;
 
     if (c >= 0x20 && c < 0x7F) sum += widths[c - 0x20];
+    else if (strncmp(text, "\xC2\xA0", 2) == 0) sum += widths[0]; /* a space that breaks no line */
+    else if (strncmp(text, "\xE2\x88\x92", 3) == 0) sum += widths['+' - ' ']; /* minus */
     else if (c >= 0xC0) sum += c < 0xE0 ? 560 : 1000; /* a letter outside ASCII: wide enough */
   }
   return sum / 1000 * size * (bold ? bold_width : 1);
@@ -260,6 +272,11 @@ static void svg_mark(struct buf *out, const struct mark *m)
     buf_addf(out, "<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" text-anchor=\"%s\"%s", m->x, m->y, m->size,
              anchors[m->align], m->bold ? " font-weight=\"bold\"" : "");
     colour(out, "fill", m->ink);
+    /* Where the faces named are missing the browser takes one of its own, often wider: this keeps
+     * the words as wide as they were reckoned, inside their boxes. */
+    if (strlen(m->text) >= LONG_TEXT)
+      buf_addf(out, " textLength=\"%.1f\" lengthAdjust=\"spacingAndGlyphs\"",
+               drawing_text_width(m->text, m->size, m->bold));
     buf_add(out, ">");
     drawing_escape(out, m->text);
     buf_add(out, "</text>\n");

@@ -54,6 +54,9 @@ void drawing_box(struct drawing *d, double x, double y, double w, double h, doub
                  enum ink fill, double width, int dash);
 void drawing_text(struct drawing *d, double x, double y, double size, enum align align, bool bold,
                   enum ink ink, const char *text);
+/* What the points enclose, without an outline. */
+void drawing_area(struct drawing *d, const struct point *points, size_t count, enum ink fill);
+
 /* Its tip is at x, y. */
 void drawing_arrow(struct drawing *d, double x, double y, double size, bool down, enum ink ink);
 

@@ -7,6 +7,7 @@
 
 static const double WIDE = 680, LEFT = 46, RIGHT = 470, TOP = 34, BOTTOM = 220, LABEL = 484, LETTERS = 12,
                     KEY = 11;
+static const double CALLOUT_LEAST = 60, CALLOUT_MOST = 230, worth_saying = 0.15;
 static const double LINE = 1.2; /* from baseline to baseline, of the size of the letters */
 
 static double chance(const struct course *c, size_t step, size_t cause)
@@ -48,17 +49,68 @@ static void axes(struct drawing *d, const struct course *c)
   drawing_text(d, RIGHT, BOTTOM + 36, LETTERS, ALIGN_RIGHT, false, INK_SOFT, "step of the job");
 }
 
+/* Where the line of a cause is highest. */
+static size_t peak(const struct course *c, size_t cause)
+{
+  size_t at = 0;
+
+  for (size_t s = 1; s < c->step_count; s++)
+    if (chance(c, s, cause) > chance(c, at, cause)) at = s;
+  return at;
+}
+
+/* The leading line lies on a wash and has a marker at each step; the others have one where they
+ * are highest and one at their end, so that the foot of the chart stays clear. */
 static void lines(struct drawing *d, struct doc *doc, const struct course *c)
 {
-  struct point *p = arena_array(doc->arena, c->step_count, sizeof *p);
+  size_t last = c->step_count - 1;
+  struct point *p = arena_array(doc->arena, c->step_count + 2, sizeof *p);
 
   for (size_t i = c->cause_count; i-- > 0;) { /* the leading one last, on top */
-    for (size_t s = 0; s < c->step_count; s++) p[s] = (struct point){step_x(c, s), chance_y(chance(c, s, i))};
+    for (size_t s = 0; s <= last; s++) p[s] = (struct point){step_x(c, s), chance_y(chance(c, s, i))};
     drawing_line(d, p, c->step_count, (enum ink)(INK_SERIES + i), i ? 1.8 : 2.8, (int)i);
   }
   for (size_t i = c->cause_count; i-- > 0;)
-    for (size_t s = 0; s < c->step_count; s++)
-      drawing_marker(d, step_x(c, s), chance_y(chance(c, s, i)), i ? 3.6 : 4.2, (int)i);
+    for (size_t s = 0; s <= last; s++)
+      if (i == 0 || s == last || s == peak(c, i))
+        drawing_marker(d, step_x(c, s), chance_y(chance(c, s, i)), i ? 3.6 : 4.2, (int)i);
+}
+
+static void wash(struct drawing *d, struct doc *doc, const struct course *c)
+{
+  struct point *p = arena_array(doc->arena, c->step_count + 2, sizeof *p);
+
+  for (size_t s = 0; s < c->step_count; s++) p[s] = (struct point){step_x(c, s), chance_y(chance(c, s, 0))};
+  p[c->step_count] = (struct point){p[c->step_count - 1].x, BOTTOM};
+  p[c->step_count + 1] = (struct point){p[0].x, BOTTOM};
+  drawing_area(d, p, c->step_count + 2, INK_WASH);
+}
+
+/* Beside the steepest rise of the leading line, what brought it about; only where there is room
+ * above and before it. */
+static void callout(struct drawing *d, const struct course *c)
+{
+  const char *what;
+  size_t at = 0, rows;
+  double rise = worth_saying, right, w, y;
+
+  for (size_t s = 1; s < c->step_count; s++)
+    if (chance(c, s, 0) - chance(c, s - 1, 0) > rise) {
+      rise = chance(c, s, 0) - chance(c, s - 1, 0);
+      at = s;
+    }
+  what = c->steps[at].what;
+  right = step_x(c, at) - 12;
+  w = fmin(fmin(right - LEFT - 8, CALLOUT_MOST), drawing_text_width(what, LETTERS, false) + 1);
+  if (!at || w < CALLOUT_LEAST) return;
+  rows = drawing_words(NULL, 0, 0, w, LETTERS, ALIGN_RIGHT, false, INK_BLACK, what);
+  y = fmax(chance_y(chance(c, at, 0)) + 4 - (double)(rows - 1) * LETTERS * LINE, TOP + LETTERS);
+  for (size_t s = 0; s < at; s++)
+    for (size_t i = 0; i < c->cause_count; i++)
+      if (step_x(c, s) > right - w && chance_y(chance(c, s, i)) < y + (double)rows * LETTERS * LINE) return;
+  drawing_box(d, right - w - 3, y - LETTERS, w + 6, (double)rows * LETTERS * LINE + 3, 0, INK_NONE, INK_PAPER, 1,
+              0);
+  drawing_words(d, right, y, w, LETTERS, ALIGN_RIGHT, false, INK_BLACK, what);
 }
 
 /* text with its last space made one at which no line is broken: a number stays with its sign. */
@@ -151,7 +203,9 @@ struct drawing *card_chart(struct doc *doc, const struct course *c)
 
   d->title = "How the chance of each cause changed over the job";
   d->desc = described(doc, c);
+  wash(d, doc, c);
   axes(d, c);
+  callout(d, c);
   lines(d, doc, c);
   labels(d, doc, c);
   d->height = key(d, doc, c, BOTTOM + 58);

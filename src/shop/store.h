@@ -101,7 +101,7 @@ int store_row(struct store *s, const char *id, struct store_jobs *out, struct er
 void store_jobs_free(struct store_jobs *jobs);
 
 /* The full id of the job that is called so: its last STORE_SHORT letters, or the id from its
- * beginning. Of several, the one that is open. "" is the open job last worked on. EX_DATAERR
+ * beginning. Of several, the one that is open. "last" is the open job last worked on. EX_DATAERR
  * when there is none or more than one. */
 int store_resolve(struct store *s, const char *name, char id[STORE_ID], struct err *e);
 

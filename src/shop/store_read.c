@@ -224,7 +224,7 @@ int store_resolve(struct store *s, const char *name, char id[STORE_ID], struct e
   struct store_jobs jobs;
   int status;
 
-  if (*name == '\0') {
+  if (strcmp(name, "last") == 0) {
     status = store_list(s, STORE_OPEN, 1, &jobs, e);
     if (status == 0 && jobs.count == 0)
       status = err_set(e, EX_DATAERR, NULL, 0, "no job is open. \"pullcord\" begins one.");
