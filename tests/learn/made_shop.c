@@ -186,7 +186,7 @@ void made_history(const struct made_shop *shop, const struct knowledge *shipped,
     int fault = made_job(shop, shipped, n, &c);
     struct outcome *o = outcomes_add(out);
 
-    snprintf(o->id, sizeof o->id, "made-%06lu", (unsigned long)n);
+    snprintf(o->id, sizeof o->id, "made-%06u", (unsigned)n);
     o->closed = (int64_t)(1000000 + n * 86400);
     o->machine_class = c.machine_class;
     o->complaint = c.complaint_count ? c.complaints[0] : -1;
