@@ -166,7 +166,7 @@
       "Mark where it stands, turn in and count until it just seats."
       "No force: the needle point grooves at once."
       "Put it back to the count you found; write the count down.") (needs mixture-screws)
-    (engine stopped) (quantity angle) (unit "turn") (tolerance 0.125)
+    (engine stopped) (quantity angle) (unit "turn") (tolerance 0.125) (possible 0 12)
     (cautions emission-sealed-screws)
     (mistakes
       "screwing the needle hard into its seat"
@@ -336,7 +336,7 @@
       "See where it settles and holds for 30 s."
       "Will not build up at all: read as 0 psi. Will not open by 40 psi: stop."
       "In water, bubbles show where it leaks.") (off carburettor) (needs diaphragm)
-    (engine stopped) (quantity pressure) (unit "psi") (tolerance 1.5)
+    (engine stopped) (quantity pressure) (unit "psi") (tolerance 1.5) (possible 0 100)
     (cautions pressure-test-low fuel-vapour no-spark-near-fuel eye-protection)
     (mistakes
       "testing dry: a dry needle reads wrong"

@@ -122,7 +122,7 @@
       "Plug off the solenoid, red probe to its wire, black to engine metal."
       "Key to run; read. While cranking it must hold."
       "Good at the wire and silent: try the ground of the solenoid body.")
-    (needs afterfire-solenoid) (engine stopped) (quantity voltage) (unit "V") (tolerance 0.2)
+    (needs afterfire-solenoid) (engine stopped) (quantity voltage) (unit "V") (tolerance 0.2) (possible -32 32)
     (cautions no-spark-near-fuel battery-short)
     (mistakes
       "probing at the engine block through paint"

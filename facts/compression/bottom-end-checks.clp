@@ -139,7 +139,7 @@
     (labels "holds" "leaks")
     (means "Seals and joints are tight." "Air gets in: it runs lean, races and scores.")
     (anyway 0.05)
-    (quantity pressure) (unit "psi") (tolerance 0.3)
+    (quantity pressure) (unit "psi") (tolerance 0.3) (possible 0 50)
     (needs two-stroke)
     (off muffler carburettor plug-boot)
     (tools "hand pump with gauge" "blanking plates")

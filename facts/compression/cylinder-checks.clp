@@ -34,7 +34,7 @@
       "It leaks; do the wet test and a leak-down to find where."
       "A valve held open, a gasket gone, a holed piston or a release stuck open.")
     (anyway 0.04 0.004)
-    (quantity pressure) (unit "psi") (tolerance 5)
+    (quantity pressure) (unit "psi") (tolerance 5) (possible 0 400)
     (off plug)
     (tools "compression gauge with a valve at the plug end")
     (steps
@@ -128,7 +128,7 @@
       "Worn; listen where it goes before stripping."
       "Something is open: valve, gasket, hole, stuck rings.")
     (anyway 0.05 0.004)
-    (quantity ratio) (unit "%") (tolerance 4)
+    (quantity ratio) (unit "%") (tolerance 4) (possible 0 100)
     (off plug)
     (tools "leak-down tester" "air supply" "something that locks the crankshaft")
     (steps
@@ -305,7 +305,7 @@
     (labels "within the figure" "too wide")
     (means "Ring and bore still seal." "Ring or bore worn out; gauge the bore to tell which.")
     (anyway 0.03)
-    (quantity length) (unit "mm") (tolerance 0.05)
+    (quantity length) (unit "mm") (tolerance 0.05) (possible 0 10)
     (needs four-stroke)
     (off cylinder-head crankcase-cover)
     (tools "feeler gauges" "ring expander")

@@ -13,7 +13,7 @@
       "Held off its seat when warm: low compression, spits back through the carburettor."
       "Ticks, opens late and little: weak at full speed.")
     (anyway 0.015 0.02)
-    (quantity length) (unit "mm") (tolerance 0.02)
+    (quantity length) (unit "mm") (tolerance 0.02) (possible 0 5)
     (needs four-stroke)
     (off rocker-cover plug)
     (tools "feeler gauges")
@@ -39,7 +39,7 @@
       "Held off its seat when warm: low compression, bangs in the silencer, burns the valve."
       "Ticks; an automatic release no longer lifts it, so it pulls hard.")
     (anyway 0.015 0.02)
-    (quantity length) (unit "mm") (tolerance 0.02)
+    (quantity length) (unit "mm") (tolerance 0.02) (possible 0 5)
     (needs four-stroke)
     (off rocker-cover plug)
     (tools "feeler gauges")
@@ -106,7 +106,7 @@
     (labels "alike, or as the book says" "one rises clearly less")
     (means "The lobes are good." "That lobe or its tappet is worn away.")
     (anyway 0.006)
-    (quantity ratio) (unit "%") (tolerance 3)
+    (quantity ratio) (unit "%") (tolerance 3) (possible 0 150)
     (needs four-stroke)
     (off rocker-cover plug)
     (tools "dial gauge or vernier")

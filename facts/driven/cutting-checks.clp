@@ -69,7 +69,7 @@
     (results true bent) (labels "true" "runs out: bent")
     (means "The shaft is straight as far as can be seen."
       "Bent by a blow: it shakes, kills seals and bearings. Not to be straightened.")
-    (anyway 0.004) (quantity length) (unit "mm") (tolerance 0.05) (needs blade-on-crankshaft) (tools "dial gauge, or pointer and feelers" "spanner")
+    (anyway 0.004) (quantity length) (unit "mm") (tolerance 0.05) (possible 0 25) (needs blade-on-crankshaft) (tools "dial gauge, or pointer and feelers" "spanner")
     (steps "Lead off, plug out, blade off."
       "Dial gauge on the shaft end, or a pointer clamped to the deck and feelers in its gap."
       "Turn it slowly by the flywheel; highest reading less the lowest is the run-out.")
@@ -96,7 +96,7 @@
     (ask "Drive engaged: how far does a firm thumb push the belt in, halfway between its pulleys?")
     (results right slack) (labels "as it should" "too slack")
     (means "The belt is tight enough to pull." "Stretched, worn thin, or the cable out of adjustment.")
-    (anyway 0.04) (quantity length) (unit "mm") (tolerance 2) (needs belt-drive)
+    (anyway 0.04) (quantity length) (unit "mm") (tolerance 2) (possible 0 150) (needs belt-drive)
     (tools "straightedge" "rule")
     (steps "Lead off, guard off. A helper holds the drive in."
       "Straightedge along the back of the longest run; push in the middle, about 40 N or 9 lbf."
@@ -126,7 +126,7 @@
     (ask "Bar let go at full speed: how many seconds until the blade stands?")
     (results in-time too-long) (labels "stands in time" "runs on too long")
     (means "The brake does its work." "Brake pad, its spring or its cable: the mower does not go back.")
-    (anyway 0.02) (quantity time) (unit "s") (tolerance 0.2)
+    (anyway 0.02) (quantity time) (unit "s") (tolerance 0.2) (possible 0 120)
     (needs blade-on-crankshaft flywheel-brake) (tools "stop watch")
     (steps "Outdoors on a bare level place, wheels on the ground, nobody near the chute."
       "Full speed, stand at the handle, let the bar go and start the watch."

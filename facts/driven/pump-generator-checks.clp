@@ -63,7 +63,7 @@
     (results right low) (labels "near the plate" "low")
     (means "Pump and nozzle do their work."
       "Nozzle, unloader, valves, water supply or engine speed.") (anyway 0.05) (quantity pressure)
-    (unit "psi") (tolerance 75) (needs pressure-pump-end)
+    (unit "psi") (tolerance 75) (possible 0 6000) (needs pressure-pump-end)
     (tools "pressure gauge in the hose line, rated for it")
     (steps
       "Fit the gauge with the engine off and pressure let out; then run at full speed, gun open."
@@ -109,7 +109,7 @@
     (minutes 4) (ask "How much does the supply hose give into a bucket?")
     (results enough too-little) (labels "enough" "too little")
     (means "Supply is not the reason." "The pump starves, rattles and pulses.") (anyway 0.03)
-    (quantity flow) (unit "L/min") (tolerance 1) (needs pressure-pump-end)
+    (quantity flow) (unit "L/min") (tolerance 1) (possible 0 200) (needs pressure-pump-end)
     (tools "bucket of known size" "watch")
     (steps "Engine stopped, pressure let out at the gun. Hose off, tap full open, time the bucket."
       "It should give a third more than the pump's plate asks.")
@@ -127,7 +127,7 @@
       "Speed low, capacitor or regulator weak, brushes poor."
       "Breaker out, no field, brushes, or winding open."
       "Speed or regulator too high: nothing may be plugged in.") (anyway 0.03 0.02 0.01)
-    (quantity voltage) (unit "V") (tolerance 3) (needs generator-end)
+    (quantity voltage) (unit "V") (tolerance 3) (possible 0 600) (needs generator-end)
     (tools "multimeter rated for mains, insulated leads")
     (steps "Everything unplugged; meter on a.c.; probes in the outlet, fingers behind the guards."
       "Measure speed or frequency as well. Nothing but the outlet is touched.")
@@ -147,7 +147,7 @@
     (labels "as on the plate" "low" "high")
     (means "Engine speed is right for the machine." "Engine speed too low: motors hum and get hot."
       "Engine speed too high: clocks gain, lamps burn out.") (anyway 0.03 0.02)
-    (quantity frequency) (unit "Hz") (tolerance 0.3) (needs generator-end)
+    (quantity frequency) (unit "Hz") (tolerance 0.3) (possible 0 500) (needs generator-end)
     (tools "frequency meter, or multimeter with Hz" "or tachometer")
     (steps "Full speed, no load; then half load. Poles times rpm over 120 gives the frequency."
       "Two poles: 3000 rpm is 50 Hz, 3600 is 60 Hz; 2 to 4 % above that with no load is right.")

@@ -104,7 +104,7 @@
       "fuel level high (float height too small)")
     (means "The level is right." "Bowl stands low: lean, worst at full load."
       "Bowl stands high: rich, drips, floods.") (anyway 0.01 0.01) (minutes 4) (quantity length)
-    (unit "mm") (tolerance 0.4)
+    (unit "mm") (tolerance 0.4) (possible 0 60)
     (tools "depth gauge or steel rule")
     (steps
       "Gasket off, carburettor upside down, float just resting on its needle, spring not squeezed."

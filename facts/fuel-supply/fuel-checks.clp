@@ -103,7 +103,7 @@
     (results within-limit over-limit)
     (labels "10 per cent or less" "over 10 per cent")
     (means "Allowed fuel." "Over the limit for such engines: runs lean and hot, attacks rubber.")
-    (anyway 0.02) (minutes 8) (quantity ratio) (unit "%") (tolerance 2)
+    (anyway 0.02) (minutes 8) (quantity ratio) (unit "%") (tolerance 2) (possible 0 100)
     (tools "100 mL measuring cylinder with stopper" "water")
     (steps "Water to the 10 mL line, fuel to the 100 mL line."
       "Stopper, shake gently, vent, stand ten minutes."

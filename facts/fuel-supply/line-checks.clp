@@ -28,7 +28,7 @@
     (labels "plenty" "too little for full load" "next to nothing")
     (means "More than the engine can burn." "May start and idle but starves at full load."
       "Line, tap, filter or vent shut.") (anyway 0.03 0.01) (minutes 6) (quantity flow)
-    (unit "mL/min") (tolerance 10)
+    (unit "mL/min") (tolerance 10) (possible 0 5000)
     (tools "measuring jug" "watch" "hose clamp")
     (steps "Cap on and shut, tank half full, line end at the height of the inlet."
       "Let it run one minute by the watch into the jug."

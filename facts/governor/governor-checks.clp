@@ -87,7 +87,7 @@
     (means "Stop screw and idle mixture are near enough."
       "It stalls; stop screw, idle jet, drag or weak engine."
       "It creeps and bangs; stop screw, cable, air leak.") (anyway 0.03 0.03) (quantity speed)
-    (unit "rpm") (tolerance 60) (tools "tachometer")
+    (unit "rpm") (tolerance 60) (possible 0 8000) (tools "tachometer")
     (steps "Warm it up for five minutes, load off, choke open."
       "Lever fully back, cable slack; hold the throttle on its stop if a governor opens it.")
     (cautions carbon-monoxide moving-parts hot-parts noise-hearing)
@@ -113,7 +113,7 @@
     (means "Governor and throttle give the speed they should."
       "Governor set low, throttle not opening, spring weak, or no power."
       "Governor set high, binding or failed: bring it down before anything else.")
-    (anyway 0.03 0.02) (quantity speed) (unit "rpm") (tolerance 50) (tools "tachometer")
+    (anyway 0.03 0.02) (quantity speed) (unit "rpm") (tolerance 50) (possible 0 20000) (tools "tachometer")
     (steps
       "Warm it up, load off; open the lever slowly and watch: shut it if it goes past the limit."
       "Read when it has settled, for ten seconds.")

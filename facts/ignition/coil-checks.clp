@@ -10,7 +10,7 @@
     (anyway 0.01 0.015) (minutes 12) (tools "brass or plastic feeler gauges" "screwdriver")
     (steps "Turn the magnets right under the coil legs." "Gauge both legs with a feeler."
       "Look for rub marks on magnets and legs; rock the flywheel for bearing play.")
-    (off blower-housing) (engine stopped) (quantity length) (unit "mm") (tolerance 0.03)
+    (off blower-housing) (engine stopped) (quantity length) (unit "mm") (tolerance 0.03) (possible 0 10)
     (cautions plug-lead-off)
     (mistakes "Steel feelers stick to the magnets and read wrong."
       "A business card is not a gauge." "Gauging one leg only.")
@@ -27,7 +27,7 @@
     (anyway 0.02 0.03) (minutes 6) (tools "multimeter")
     (steps "Boot and stop wire off. Meter from lead end to bare lamination."
       "Bend the lead while reading." "Compare with the maker's figure or a sister engine.")
-    (off blower-housing) (engine stopped) (quantity resistance) (unit "kohm") (tolerance 0.2)
+    (off blower-housing) (engine stopped) (quantity resistance) (unit "kohm") (tolerance 0.2) (possible 0 100000)
     (cautions plug-lead-off)
     (mistakes "Condemning a coil by ohms where the maker prints none."
       "Measuring through a resistor boot." "Meter on laminations that are rust-covered.")
@@ -45,7 +45,7 @@
     (steps "Open the points on the cam or put card between them; condenser wire off."
       "Zero the meter leads, then read points wire to laminations.")
     (off flywheel) (needs breaker-points) (engine stopped)
-    (quantity resistance) (unit "ohm") (tolerance 0.1) (cautions plug-lead-off flywheel-puller)
+    (quantity resistance) (unit "ohm") (tolerance 0.1) (possible 0 100000000) (cautions plug-lead-off flywheel-puller)
     (mistakes "Points closed: it always reads short." "Meter lead resistance not taken off.")
     (also-called "primary winding") (basis common-practice))
   (bands (id coil-primary-any) (check coil-primary) (results low right open-or-high)
@@ -115,7 +115,7 @@
     (steps "Turn to the widest opening." "Clean feeler between the faces, light drag."
       "Wipe the faces afterwards with clean card.")
     (off flywheel) (needs breaker-points) (engine stopped)
-    (quantity length) (unit "mm") (tolerance 0.03) (cautions plug-lead-off flywheel-puller)
+    (quantity length) (unit "mm") (tolerance 0.03) (possible 0 5) (cautions plug-lead-off flywheel-puller)
     (mistakes "An oily feeler leaves a film that stops the spark."
       "Feeler over a pip: pitted faces read too narrow.")
     (also-called "breaker gap" "contact gap") (basis common-practice))
@@ -161,7 +161,7 @@
       "Switch at run, bar held, seat pressed, brake on: it should read open."
       "Wriggle the loom; unplug switch, interlocks and oil unit in turn to find which."
       "Switch to stop: it must now read near nothing.")
-    (off blower-housing) (engine stopped) (quantity resistance) (unit "kohm") (tolerance 0.5)
+    (off blower-housing) (engine stopped) (quantity resistance) (unit "kohm") (tolerance 0.5) (possible 0 100000)
     (cautions plug-lead-off kill-lead-isolate interlock-never-bypass)
     (mistakes "Measuring with the coil still joined: the primary reads as a short."
       "Bar or seat not held: it should read ground then.")
@@ -230,7 +230,7 @@
     (anyway 0.01) (minutes 6) (tools "multimeter" "wiring diagram")
     (steps "Key on, engine stopped. Meter from feed wire at the coil to engine metal."
       "Read again while cranking: it must not vanish." "None: work back to switch and fuse.")
-    (needs battery-ignition) (engine stopped) (quantity voltage) (unit "V") (tolerance 0.1)
+    (needs battery-ignition) (engine stopped) (quantity voltage) (unit "V") (tolerance 0.1) (possible -32 32)
     (cautions battery-short ignition-voltage)
     (mistakes "Leaving the key on for long: coils cook." "Reading only at rest.")
     (also-called "coil feed" "ignition live") (basis common-practice))

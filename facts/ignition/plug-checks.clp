@@ -33,7 +33,7 @@
     (anyway 0.015 0.03) (minutes 3) (tools "wire gauge" "plug socket" "gap bender")
     (steps "Plug out, tip wiped." "Slide the wires through: one drags, the next will not go."
       "Measure at two places; a worn centre electrode fools a flat feeler.")
-    (off plug) (engine stopped) (quantity length) (unit "mm") (tolerance 0.04)
+    (off plug) (engine stopped) (quantity length) (unit "mm") (tolerance 0.04) (possible 0 5)
     (cautions plug-lead-off hot-parts aluminium-threads)
     (mistakes "Flat feeler on worn electrodes reads too small."
       "Bending the centre electrode: the porcelain cracks.")
@@ -95,7 +95,7 @@
     (steps "Unscrew or pull the boot off the lead." "Meter from lead screw to plug clip."
       "Press and wriggle while reading.")
     (off plug-boot) (needs resistor-plug) (engine stopped)
-    (quantity resistance) (unit "kohm") (tolerance 0.3) (cautions plug-lead-off)
+    (quantity resistance) (unit "kohm") (tolerance 0.3) (possible 0 100000) (cautions plug-lead-off)
     (mistakes "Measuring with the boot still on the coil: the coil is in the reading."
       "Taking 5 kilohm for a fault: that is what a resistor boot has.")
     (also-called "suppressor cap" "resistor cap") (basis common-practice))

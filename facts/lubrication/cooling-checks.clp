@@ -53,7 +53,7 @@
     (labels "as it should be" "too hot")
     (means "Cooling is good." "Air path, lean mixture, spark timing, oil or overload.")
     (anyway 0.04)
-    (quantity temperature) (unit "degC") (tolerance 10)
+    (quantity temperature) (unit "degC") (tolerance 10) (possible -30 500)
     (tools "thermocouple or infrared thermometer")
     (steps
       "Full work for ten minutes, then at once."

@@ -71,7 +71,7 @@
       "Pump and bearings are good."
       "Little oil, thin oil, pump, strainer, relief valve or worn bearings.")
     (anyway 0.04)
-    (quantity pressure) (unit "psi") (tolerance 2)
+    (quantity pressure) (unit "psi") (tolerance 2) (possible 0 150)
     (needs pressure-oil)
     (tools "oil pressure gauge")
     (steps
@@ -122,7 +122,7 @@
       "Breather, seals and rings are good."
       "Breather stuck, blow-by, a leaking seal, or a blocked exhaust.")
     (anyway 0.08)
-    (quantity pressure) (unit "inH2O") (tolerance 0.5)
+    (quantity pressure) (unit "inH2O") (tolerance 0.5) (possible -100 100)
     (needs four-stroke)
     (tools "water manometer" "filler adapter")
     (steps

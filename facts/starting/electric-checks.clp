@@ -11,7 +11,7 @@
     (steps "At rest for an hour, or lights on half a minute and off to take the surface charge."
       "Probes on the posts themselves, not on the clamps.")
     (off battery-cover) (needs battery) (engine stopped)
-    (quantity voltage) (unit "V") (tolerance 0.05)
+    (quantity voltage) (unit "V") (tolerance 0.05) (possible -32 32)
     (cautions battery-acid-hydrogen battery-short eye-protection)
     (mistakes "Reading straight off the charger." "12.6 V says charged, not strong.")
     (also-called "battery volts" "open circuit voltage") (basis common-practice))
@@ -28,7 +28,7 @@
     (steps "Plug lead off and grounded, tool out of drive."
       "Probes on the posts; crank five seconds and read the lowest steady value.")
     (off battery-cover) (needs battery electric-start) (engine cranking)
-    (quantity voltage) (unit "V") (tolerance 0.1)
+    (quantity voltage) (unit "V") (tolerance 0.1) (possible -32 32)
     (cautions plug-lead-off battery-acid-hydrogen battery-short moving-parts)
     (mistakes "Trying it on a flat battery: charge first." "Cranking half a minute on end.")
     (also-called "load test" "crank volts") (basis common-practice))
@@ -49,7 +49,7 @@
       "Crank five seconds; read the steady value, not the first jump."
       "High: again with the plug out. Still high: the starter.")
     (off battery-cover) (needs battery electric-start) (engine cranking)
-    (quantity current) (unit "A") (tolerance 5)
+    (quantity current) (unit "A") (tolerance 5) (possible 0 1000)
     (cautions plug-lead-off battery-short battery-acid-hydrogen moving-parts stand-clear-tool)
     (mistakes "Clamping cable and earth strap together: they cancel."
       "An a.c. clamp reads nothing here.")
@@ -83,7 +83,7 @@
     (steps "Plug lead off and grounded. Probes: plus post and starter stud. Crank and read."
       "High: move the probe back joint by joint; the step shows the bad one.")
     (off battery-cover) (needs battery electric-start) (engine cranking)
-    (quantity voltage) (unit "V") (tolerance 0.05)
+    (quantity voltage) (unit "V") (tolerance 0.05) (possible -32 32)
     (cautions plug-lead-off battery-short moving-parts stand-clear-tool)
     (mistakes "Reading with nothing flowing: no current, no drop."
       "Probe on the clamp misses the post-to-clamp joint.")
@@ -102,7 +102,7 @@
       "Key held: read. Battery voltage means it has not closed."
       "See first that the small terminal is fed.")
     (needs battery electric-start) (engine cranking)
-    (quantity voltage) (unit "V") (tolerance 0.05)
+    (quantity voltage) (unit "V") (tolerance 0.05) (possible -32 32)
     (cautions plug-lead-off battery-short moving-parts stand-clear-tool)
     (mistakes "Blaming it when the small terminal is not fed.")
     (also-called "relay drop" "solenoid contacts") (basis common-practice))
@@ -118,7 +118,7 @@
     (steps "Plug lead off and grounded. Probes: minus post and bare starter body."
       "Crank and read; then minus post to frame, frame to engine.")
     (off battery-cover) (needs battery electric-start) (engine cranking)
-    (quantity voltage) (unit "V") (tolerance 0.05)
+    (quantity voltage) (unit "V") (tolerance 0.05) (possible -32 32)
     (cautions plug-lead-off battery-short moving-parts stand-clear-tool)
     (mistakes "Probe on paint." "Forgetting that the engine may sit on rubber.")
     (also-called "earth drop" "ground strap test") (basis common-practice))
@@ -135,7 +135,7 @@
     (steps "Plug lead off and grounded, brake on, drive out, seat pressed."
       "Probe on the small terminal, other on battery minus. Key held."
       "Fed and silent: try the solenoid's ground as well.")
-    (needs battery electric-start) (engine stopped) (quantity voltage) (unit "V") (tolerance 0.1)
+    (needs battery electric-start) (engine stopped) (quantity voltage) (unit "V") (tolerance 0.1) (possible -32 32)
     (cautions plug-lead-off battery-short moving-parts stand-clear-tool)
     (mistakes "Brake not on or seat not pressed: not fed is right then."
       "Bridging the big studs with a screwdriver: it arcs, and the machine may drive off.")
@@ -233,7 +233,7 @@
     (anyway 0.05) (minutes 4) (tools "inductive or optical tachometer")
     (steps "Tool out of drive, fuel off. Crank five seconds and read."
       "An optical one works with the plug lead off and grounded.")
-    (needs electric-start) (engine cranking) (quantity speed) (unit "rpm") (tolerance 25)
+    (needs electric-start) (engine cranking) (quantity speed) (unit "rpm") (tolerance 25) (possible 0 2000)
     (cautions plug-lead-off moving-parts stand-clear-tool)
     (mistakes "Compression release not working counts as a bad starter.")
     (also-called "crank speed") (basis common-practice))
@@ -253,7 +253,7 @@
     (steps "Read at rest first. Run at full speed, lamps off." "Read across the posts."
       "Over 15 V: regulator does not hold back; it boils the battery.")
     (off battery-cover) (needs charging) (engine running)
-    (quantity voltage) (unit "V") (tolerance 0.05)
+    (quantity voltage) (unit "V") (tolerance 0.05) (possible 0 60)
     (cautions battery-acid-hydrogen battery-short carbon-monoxide moving-parts)
     (mistakes "Reading at idle: small coils charge only at speed."
       "Judging on a flat battery: it pulls the voltage down for a while.")
@@ -270,7 +270,7 @@
     (anyway 0.04) (minutes 8) (tools "multimeter on a.c.")
     (steps "Stop; unplug coil from regulator; meter across the coil wires, or wire to ground."
       "Run at full speed and read a.c." "Stopped: also meter each wire to ground for a short.")
-    (needs charging) (engine running) (quantity voltage) (unit "V") (tolerance 1)
+    (needs charging) (engine running) (quantity voltage) (unit "V") (tolerance 1) (possible 0 200)
     (cautions moving-parts carbon-monoxide hot-parts)
     (mistakes "Meter on d.c." "Running with the bare plug lying on metal.")
     (also-called "stator test" "stator ac") (basis common-practice))
@@ -286,7 +286,7 @@
     (steps "Key off and out. Minus clamp off; meter on the highest range between post and clamp."
       "Pull fuse, regulator plug, switch in turn till it drops.")
     (off battery-cover) (needs battery) (engine stopped)
-    (quantity current) (unit "A") (tolerance 0.005)
+    (quantity current) (unit "A") (tolerance 0.005) (possible 0 100)
     (cautions battery-short battery-acid-hydrogen)
     (mistakes "Turning the key with the meter in line: its fuse is gone.")
     (also-called "parasitic draw" "battery drain") (basis common-practice))

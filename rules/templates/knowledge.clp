@@ -104,6 +104,8 @@
    off: covers that must be off first (those under them are added by themselves).
    quantity, unit, tolerance: for kind measure only; tolerance is the usual error of the
      instrument, one standard deviation, in the same unit.
+   possible: for kind measure only; the lowest and highest reading that can be true on any
+     machine, broken ones too. What lies outside is a slip of the pen, and is asked for again.
    destroys: what may not survive the check, empty if nothing.
    mistakes: the common ways of doing it wrong."
   (slot id (type SYMBOL) (default ?NONE))
@@ -129,6 +131,7 @@
     (default none))
   (slot unit (type STRING))
   (slot tolerance (type NUMBER) (default 0))
+  (multislot possible (type NUMBER))
   (slot destroys (type STRING))
   (multislot cautions (type SYMBOL))
   (multislot mistakes (type STRING))

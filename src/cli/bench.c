@@ -4,6 +4,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <strings.h>
 
 #include "arith/work.h"
 #include "base/text.h"
@@ -11,12 +12,13 @@
 #include "cli/terminal.h"
 #include "knowledge/load.h"
 #include "report/answer.h"
+#include "shop/words.h"
 
 /* ---- showing ---------------------------------------------------------------- */
 
 void bench_print(struct buf *out)
 {
-  fputs(buf_text(out), stdout);
+  terminal_put(buf_text(out));
   buf_free(out);
 }
 
@@ -47,7 +49,7 @@ bool bench_is_command(const char *line, const char *word, const char **rest)
 {
   size_t n = strlen(word);
 
-  if (strncmp(line, word, n) != 0 || (line[n] && line[n] != ' ')) return false;
+  if (strncasecmp(line, word, n) != 0 || (line[n] && line[n] != ' ')) return false;
   *rest = line + n;
   while (**rest == ' ') (*rest)++;
   return true;
@@ -81,15 +83,15 @@ void bench_new(struct bench *b)
 static bool answer_feature(struct bench *b, const char *line)
 {
   int f = b->feature;
+  bool yes = strcasecmp(line, "y") == 0 || strcasecmp(line, "yes") == 0;
 
-  if (strcmp(line, "y") == 0 || strcmp(line, "yes") == 0 || strcmp(line, "n") == 0 ||
-      strcmp(line, "no") == 0) {
+  if (yes || strcasecmp(line, "n") == 0 || strcasecmp(line, "no") == 0) {
     b->feature = -1;
-    bench_set_feature(b, f, *line == 'y');
+    bench_set_feature(b, f, yes);
     b->assessed = false;
     return true;
   }
-  if (strcmp(line, "?") == 0) {
+  if (words_dont_know(line)) {
     b->feature = -1;
     b->feature_asked[f] = true;
     return true;
@@ -104,6 +106,21 @@ static void take_line(struct bench *b, char *line)
   if (bench_run_changing(b, line)) return;
   b->feature = -1;
   bench_entry(b, line);
+}
+
+/* What only shows comes a screenful at a time, and then the question stands there again. */
+static bool run_showing(struct bench *b, const char *line)
+{
+  bool ran;
+
+  terminal_hold();
+  ran = bench_run_showing(b, line);
+  if (ran && terminal_rows()) {
+    terminal_put("\n");
+    bench_ask_again(b);
+  }
+  terminal_release_pages();
+  return ran;
 }
 
 static void converse(struct bench *b)
@@ -125,7 +142,7 @@ static void converse(struct bench *b)
     }
     line = terminal_line("bench> ");
     if (!line) break;
-    if (bench_run_showing(b, line)) {
+    if (run_showing(b, line)) {
       show = false;
     } else {
       b->silent = false;

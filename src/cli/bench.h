@@ -82,9 +82,9 @@ int bench_find_check(struct bench *b, const char *words);
 void bench_show_state(struct bench *b);
 
 /* Shows the check that is asked, its cautions first. */
-void bench_show_question(const struct bench *b);
+void bench_show_question(struct bench *b);
 
-/* The same question in short, after an entry that changed nothing: its cautions stand just above. */
+/* What leads and the same question in short, after something that changed nothing. */
 void bench_ask_again(const struct bench *b);
 
 /* The planned step of a check, or NULL when it is not worth its minutes. */
@@ -110,6 +110,7 @@ void bench_learn(struct bench *b);
 
 /* Shows how past jobs of the same class and complaint ended, and which were alike. */
 void bench_show_similar(struct bench *b);
+void bench_similar_shown(struct bench *b); /* it was, and is not again until it changes */
 
 /* Takes up the job that was asked for, the one that was left open, or a new one. */
 int bench_take_up(struct bench *b, const struct args *args, struct err *e);

@@ -26,7 +26,7 @@ void bench_say(const char *format, ...)
   while (*start == ' ') start++; /* text that begins indented stays so */
   text_wrap(&out, start, terminal_width(), start == text.text ? "" : "  ",
             start == text.text ? "  " : "    ");
-  printf("%s\n", buf_text(&out));
+  terminal_putf("%s\n", buf_text(&out));
   buf_free(&text);
   buf_free(&out);
 }
@@ -66,8 +66,8 @@ static int offer(const struct word_match *m, size_t count, const char *const *na
 {
   char *line;
 
-  for (size_t i = 0; i < count; i++) printf("  %zu. %s\n", i + 1, names[i]);
-  printf("  0. none of these\n");
+  for (size_t i = 0; i < count; i++) terminal_putf("  %zu. %s\n", i + 1, names[i]);
+  terminal_putf("  0. none of these\n");
   line = terminal_line("which? ");
   *again = NULL;
   if (!line) return -2;

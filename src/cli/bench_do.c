@@ -90,47 +90,70 @@ static void do_how(struct bench *b, const char *rest)
     return;
   }
   s = bench_step_of(b, check);
+  answer_warnings(&out, b->k, &b->a, terminal_width());
   answer_check(&out, b->k, &b->c, s ? s : &(struct next_step){.check = check, .ask_first = -1},
                terminal_width());
   bench_print(&out);
 }
 
-static void do_next(struct bench *b, const char *rest)
+static void do_next(const struct bench *b)
 {
-  if (*rest) {
-    size_t n = (size_t)strtoul(rest, NULL, 10);
+  terminal_putf("   %-55s %7s %7s\n", "check", "minutes", "saves");
+  for (size_t i = 0; i < b->a.plan.count && i < 9; i++) {
+    const struct next_step *s = &b->a.plan.steps[i];
 
-    if (n >= 1 && n <= b->a.plan.count) {
-      b->pending = b->a.plan.steps[n - 1].check;
-      b->feature = -1;
-      bench_show_question(b);
-    } else {
-      bench_say("There is no number %s on the list.", rest);
-    }
+    terminal_putf("%2zu. %-55.55s %7g", i + 1, b->k->checks[s->check].name, s->minutes);
+    if (s->saving >= 0.5) terminal_putf(" %7.0f\n", s->saving);
+    else terminal_put(" nothing\n");
+  }
+  if (b->a.plan.count == 0) bench_say("No check is worth its minutes now.");
+  else bench_say("Minutes it takes, minutes it saves on average. next 2 takes the second.");
+}
+
+static void take_next(struct bench *b, const char *rest)
+{
+  size_t n = (size_t)strtoul(rest, NULL, 10);
+
+  b->silent = !(n >= 1 && n <= b->a.plan.count);
+  if (b->silent) {
+    bench_say("There is no number %s on the list.", rest);
     return;
   }
-  printf("   %-55s %7s %7s\n", "check", "minutes", "saves");
-  for (size_t i = 0; i < b->a.plan.count && i < 9; i++)
-    printf("%2zu. %-55.55s %7g %7.0f\n", i + 1, b->k->checks[b->a.plan.steps[i].check].name,
-           b->a.plan.steps[i].minutes, b->a.plan.steps[i].saving);
-  if (b->a.plan.count == 0) bench_say("No check is worth its minutes now.");
+  b->pending = b->a.plan.steps[n - 1].check;
+  b->feature = -1;
+}
+
+/* The check of an entered result: its number in the path, its id or words for it; "" is the last.
+ * -1 when there is none. */
+static int entered(const struct bench *b, const char *words)
+{
+  enum { MOST = 12 };
+  size_t n = (size_t)strtoul(words, NULL, 10), count;
+  struct word_match m[MOST];
+  int exact = knowledge_find(b->k, ENTRY_CHECK, words);
+
+  if (!*words) n = b->c.result_count;
+  if (n >= 1) return n <= b->c.result_count ? b->c.results[n - 1].check : -1;
+  if (exact >= 0) return case_result_of(&b->c, exact) ? exact : -1;
+  count = words_match_checks(b->k, words, m, MOST);
+  for (size_t i = 0; i < count; i++)
+    if (m[i].score >= 0.3 && case_result_of(&b->c, m[i].at)) return m[i].at;
+  return -1;
 }
 
 static void do_back(struct bench *b, const char *rest)
 {
-  int check;
+  int check = entered(b, rest);
 
-  if (*rest) check = bench_find_check(b, rest);
-  else if (b->c.result_count) check = b->c.results[b->c.result_count - 1].check;
-  else check = -1;
-  if (check < 0) {
-    if (!*rest) bench_say("Nothing was entered yet.");
-  } else if (case_drop_result(&b->c, check)) {
+  if (check >= 0) {
+    case_drop_result(&b->c, check);
     bench_say("Taken back: %s. What followed from it is gone too.", b->k->checks[check].name);
     b->pending = -1;
     b->assessed = false;
   } else {
-    bench_say("There is no result for %s.", b->k->checks[check].name);
+    b->silent = true;
+    if (*rest) bench_say("No result was entered for \"%s\". path lists those that were.", rest);
+    else bench_say("Nothing was entered yet.");
   }
 }
 
@@ -153,7 +176,7 @@ static void do_path(struct bench *b)
     struct buf said = {0};
 
     answer_result(&said, b->k, &b->c.results[i]);
-    printf("  %2zu. %s\n", i + 1, buf_text(&said));
+    terminal_putf("  %2zu. %s\n", i + 1, buf_text(&said));
     buf_free(&said);
   }
   for (size_t i = 0; odds && i <= b->a.net.evidence_count; i++) {
@@ -249,10 +272,10 @@ bool bench_run_showing(struct bench *b, const char *line)
 {
   const char *rest;
 
-  if (bench_is_command(line, "help", &rest)) fputs(help_text, stdout);
+  if (bench_is_command(line, "help", &rest)) terminal_put(help_text);
   else if (bench_is_command(line, "how", &rest)) do_how(b, rest);
   else if (bench_is_command(line, "why", &rest)) do_why(b, rest);
-  else if (bench_is_command(line, "next", &rest)) do_next(b, rest);
+  else if (bench_is_command(line, "next", &rest) && !*rest) do_next(b);
   else if (bench_is_command(line, "plan", &rest)) do_plan(b);
   else if (bench_is_command(line, "path", &rest)) do_path(b);
   else if (bench_is_command(line, "causes", &rest)) do_causes(b);
@@ -274,6 +297,7 @@ bool bench_run_changing(struct bench *b, const char *line)
     b->pending = b->feature = -1;
   } else if (bench_is_command(line, "back", &rest)) do_back(b, rest);
   else if (bench_is_command(line, "refit", &rest) && *rest) do_refit(b, rest);
+  else if (bench_is_command(line, "next", &rest)) take_next(b, rest);
   else if (bench_is_command(line, "has", &rest)) do_feature(b, rest, true);
   else if (bench_is_command(line, "lacks", &rest)) do_feature(b, rest, false);
   else if (bench_is_command(line, "spec", &rest)) bench_spec(b, rest);

@@ -60,16 +60,18 @@ static double cut_sureness(const struct bench *b, char *line)
   return sure;
 }
 
-/* Lets the person choose among checks. -1 when none of them. */
+/* Lets the person choose among checks. -1 when none of them; what is no number is taken as the next
+ * line. */
 static int choose(const struct bench *b, const int *checks, size_t count)
 {
   char *line;
   int chosen = -1;
 
-  for (size_t i = 0; i < count; i++) printf("  %zu. %s\n", i + 1, b->k->checks[checks[i]].name);
-  printf("  0. none of these\n");
+  for (size_t i = 0; i < count; i++) terminal_putf("  %zu. %s\n", i + 1, b->k->checks[checks[i]].name);
+  terminal_putf("  0. none of these\n");
   line = terminal_line("which check? ");
   if (line && line[0] >= '1' && (size_t)(line[0] - '0') <= count && !line[1]) chosen = checks[line[0] - '1'];
+  else if (line && !isdigit((unsigned char)line[0]) && *line) terminal_line_again(line);
   free(line);
   return chosen;
 }
@@ -121,7 +123,7 @@ static size_t split_entries(const struct bench *b, const char *line, struct case
     double score;
     size_t n;
 
-    if ((size_t)(p - line) >= sizeof head) break;
+    if ((size_t)(p - line) >= sizeof head || p[-1] == ',' || p[-1] == ';') break; /* no name goes on there */
     memcpy(head, line, (size_t)(p - line));
     head[p - line] = '\0';
     n = candidates(b, head, found, &score);
@@ -148,42 +150,76 @@ static bool say_split_error(const struct bench *b, const char *line)
     struct case_result r;
     struct err e;
     double score;
+    size_t n;
 
-    if (!isdigit((unsigned char)p[1]) || (size_t)(p - line) >= sizeof head) continue;
+    if (!isdigit((unsigned char)p[p[1] == '-' ? 2 : 1]) || (size_t)(p - line) >= sizeof head) continue;
     memcpy(head, line, (size_t)(p - line));
     head[p - line] = '\0';
-    if (candidates(b, head, found, &score) == 0 || b->k->checks[found[0]].kind != KIND_MEASURE) continue;
+    n = candidates(b, head, found, &score);
+    if (n == 0 || b->k->checks[found[0]].kind != KIND_MEASURE) continue;
     if (words_result(b->k, found[0], p + 1, &r, &e) == 0) continue;
-    bench_say("%s: %s", b->k->checks[found[0]].name, e.text);
+    bench_say("%s%s%s", n == 1 ? b->k->checks[found[0]].name : "", n == 1 ? ": " : "", e.text);
     return true;
   }
   return false;
 }
 
-/* A bare reading: the measured checks of its quantity that apply. */
+/* "0.030 in plug gap": the reading first, then the name. */
+static bool reading_first(struct bench *b, const char *line, double sure)
+{
+  for (const char *p = strchr(line, ' '); p; p = strchr(p + 1, ' ')) {
+    int found[MOST_CANDIDATES];
+    struct case_result r;
+    struct amount a;
+    struct err e;
+    char head[100];
+    double score;
+
+    /* with its unit: the "in" of "0.030 in plug gap" is one */
+    if (amount_parse(line, (size_t)(p - line), Q_NONE, NULL, &a, &e)) continue;
+    if ((size_t)(p - line) >= sizeof head || candidates(b, p + 1, found, &score) != 1) continue;
+    memcpy(head, line, (size_t)(p - line));
+    head[p - line] = '\0';
+    if (b->k->checks[found[0]].kind != KIND_MEASURE || words_result(b->k, found[0], head, &r, &e)) continue;
+    r.sure *= sure;
+    bench_record(b, r);
+    return true;
+  }
+  return false;
+}
+
+/* The measured checks of a quantity that apply. */
+static size_t measured(const struct bench *b, enum quantity quantity, int *found)
+{
+  size_t n = 0;
+
+  for (size_t i = 0; i < b->k->check_count && n < MOST_CANDIDATES; i++)
+    if (b->k->checks[i].kind == KIND_MEASURE && b->k->checks[i].quantity == quantity && applies(b, (int)i))
+      found[n++] = (int)i;
+  return n;
+}
+
+/* A bare reading: which of the measured checks of its quantity was it? */
 static bool bare_reading(struct bench *b, const char *line, double sure)
 {
   int found[MOST_CANDIDATES], chosen;
   struct case_result r;
   struct amount a;
   struct err e;
-  size_t n = 0;
+  size_t n;
 
   if (!isdigit((unsigned char)line[0]) && line[0] != '.') return false;
+  if (reading_first(b, line, sure)) return true;
   if (amount_parse(line, strlen(line), Q_NONE, NULL, &a, &e)) {
     bench_say("%s", e.text);
     return true;
   }
-  for (size_t i = 0; i < b->k->check_count && n < MOST_CANDIDATES; i++)
-    if (b->k->checks[i].kind == KIND_MEASURE && b->k->checks[i].quantity == a.unit->quantity &&
-        applies(b, (int)i))
-      found[n++] = (int)i;
+  n = measured(b, a.unit->quantity, found);
   if (n == 0) {
-    bench_say("That is a %s, but nothing measured so applies to this machine.",
-              quantity_name(a.unit->quantity));
+    bench_say("That is a %s, but nothing measured so applies to this machine.", quantity_name(a.unit->quantity));
     return true;
   }
-  printf("What was measured?\n");
+  if (n > 1) terminal_put("What was measured?\n");
   chosen = n == 1 ? found[0] : choose(b, found, n);
   if (chosen < 0) return true;
   if (words_result(b->k, chosen, line, &r, &e)) {
@@ -205,7 +241,7 @@ static bool volunteered(struct bench *b, const char *line, double sure)
     int checks[MOST_CANDIDATES], chosen;
 
     for (size_t i = 0; i < n; i++) checks[i] = found[i].check;
-    printf("Which of these do you mean?\n");
+    terminal_putf("Which of these do you mean?\n");
     chosen = choose(b, checks, n);
     if (chosen < 0) return true;
     while (found[at].check != chosen) at++;
@@ -215,36 +251,144 @@ static bool volunteered(struct bench *b, const char *line, double sure)
   return true;
 }
 
+/* The end of the first of several entries on one line, and where the next begins: ", ", "; " and
+ * " and " stand between. */
+static const char *part_end(const char *line, const char **next)
+{
+  for (const char *p = line; *p; p++) {
+    size_t n = strncmp(p, ", and ", 6) == 0   ? 6
+               : strncmp(p, " and ", 5) == 0  ? 5
+               : p[0] && strchr(",;", p[0]) && p[1] == ' ' ? 2
+                                              : 0;
+
+    if (n == 0) continue;
+    *next = p + n;
+    return p;
+  }
+  *next = NULL;
+  return line + strlen(line);
+}
+
+/* Goes through the parts of a line that are entries by themselves; takes each if `take`. Returns how
+ * many there are, and in *unknown how many parts are none. */
+static size_t through_parts(struct bench *b, const char *line, bool take, size_t *unknown)
+{
+  struct case_result found[MOST_CANDIDATES];
+  size_t count = 0;
+
+  *unknown = 0;
+  for (const char *at = line, *next; at; at = next) {
+    const char *end = part_end(at, &next);
+    char *part = mem_new((size_t)(end - at) + 1);
+    double sure;
+    bool known;
+
+    memcpy(part, at, (size_t)(end - at));
+    if (next && words_sure(b->k, next, &sure)) next = NULL; /* ", fairly" belongs to the last */
+    else sure = cut_sureness(b, part);
+    known = split_entries(b, part, found, MOST_CANDIDATES) > 0;
+    count += known;
+    *unknown += !known;
+    if (known && take) volunteered(b, part, sure);
+    free(part);
+  }
+  return count;
+}
+
+/* "spark none, compression 62 psi": all of it, when every part is an entry by itself. */
+static bool several(struct bench *b, const char *line)
+{
+  size_t unknown;
+
+  if (through_parts(b, line, false, &unknown) < 2 || unknown) return false;
+  through_parts(b, line, true, &unknown);
+  return true;
+}
+
+/* A slip in the words of an answer, asked back. */
+static bool nearly_answered(struct bench *b, const char *line)
+{
+  const struct check *c = &b->k->checks[b->pending];
+  const struct texts *both[] = {&c->labels, &c->results};
+
+  for (int i = 0; i < 2; i++) {
+    const char *near = text_nearest(line, both[i]->items, both[i]->count);
+    struct buf q = {0};
+    struct case_result r;
+    bool yes;
+
+    if (!near || words_result(b->k, b->pending, near, &r, &(struct err){0})) continue;
+    buf_addf(&q, "You mean: %s?", c->labels.items[r.result]);
+    yes = bench_yes(buf_text(&q), true);
+    buf_free(&q);
+    if (yes) bench_record(b, r);
+    return yes;
+  }
+  return false;
+}
+
+/* A line that is no entry: perhaps a check without a result. */
+static void no_entry(struct bench *b, const char *line)
+{
+  int found[MOST_CANDIDATES], check;
+  size_t unknown;
+  double best;
+
+  if (b->pending >= 0 && nearly_answered(b, line)) return;
+  if (through_parts(b, line, false, &unknown) > 0) {
+    bench_say("I know only a part of that, so nothing is noted. Type one result at a time.");
+    return;
+  }
+  if (candidates(b, line, found, &best) > 0) {
+    check = bench_find_check(b, line);
+    if (check < 0) return;
+    bench_say("I find no result in that, so nothing is noted. %s: %s", b->k->checks[check].name,
+              check == b->pending ? "it is asked already." : "it is asked now.");
+    b->pending = b->chosen = check;
+    return;
+  }
+  bench_say("I do not know what \"%s\" means. Type %san answer, a check and its result (spark none), or help.",
+            line, b->pending >= 0 ? "the number of " : "");
+}
+
+/* What answers the check that is asked. True when it did, or when it was meant to and cannot be. */
+static bool answered(struct bench *b, const char *line, double sure)
+{
+  const struct check *c = &b->k->checks[b->pending];
+  struct case_result r;
+  struct amount a;
+  struct err e = {0}, other;
+
+  if (words_result(b->k, b->pending, line, &r, &e) == 0) {
+    r.sure *= sure;
+    bench_record(b, r);
+    return true;
+  }
+  if (c->kind == KIND_MEASURE) { /* of its quantity, but not possible */
+    if (amount_parse(line, strlen(line), c->quantity, c->unit, &a, &other)) return false;
+    bench_say("%s", e.text);
+    return true;
+  }
+  if (strspn(line, "0123456789") != strlen(line)) return false;
+  bench_say("There are %zu choices.", c->results.count);
+  return true;
+}
+
 void bench_entry(struct bench *b, const char *typed)
 {
-  char *line = mem_new(strlen(typed) + 1);
-  struct case_result r;
-  struct err e = {0};
+  char *line = mem_new(strlen(typed) + 1), *whole = mem_new(strlen(typed) + 1);
   double sure;
-  int check, asked = b->pending;
+  int asked = b->pending;
 
   strcpy(line, typed);
   text_lower(line);
+  strcpy(whole, line);
   sure = cut_sureness(b, line);
-  if (b->pending >= 0 && words_result(b->k, b->pending, line, &r, &e) == 0) {
-    r.sure *= sure;
-    bench_record(b, r);
-  } else if (b->pending >= 0 && strspn(line, "0123456789") == strlen(line)) {
-    bench_say("There are %zu choices.", b->k->checks[b->pending].results.count);
-  } else if (!volunteered(b, line, sure) && !bare_reading(b, line, sure) && !say_split_error(b, line)) {
-    int found[MOST_CANDIDATES];
-    double best;
-
-    if (candidates(b, line, found, &best) > 0) {
-      check = bench_find_check(b, line);
-      if (check >= 0) b->pending = b->chosen = check;
-    } else if (b->pending >= 0) {
-      bench_say("%s", e.text);
-    } else {
-      bench_say("I do not know what \"%s\" means. Type help.", line);
-    }
-  }
+  if (!(b->pending >= 0 && answered(b, line, sure)) && !several(b, whole) && !volunteered(b, line, sure) &&
+      !bare_reading(b, line, sure) && !say_split_error(b, line))
+    no_entry(b, line);
   free(line);
+  free(whole);
   if (asked >= 0 && b->assessed && b->pending == asked) {
     b->silent = true;
     bench_ask_again(b);

@@ -21,17 +21,28 @@ void bench_learn(struct bench *b)
   free(folder);
 }
 
-/* Only when it differs from what was shown last: it is the same for many turns. */
-void bench_show_similar(struct bench *b)
+static void like_now(struct bench *b, struct buf *out)
 {
   struct outcome now = {.machine_class = -1, .complaint = -1};
-  struct buf out = {0};
 
   snprintf(now.id, sizeof now.id, "%s", b->id);
   history_case(b->k, &b->c, &now);
-  like_words(&out, b->k, &now, &b->history.past, terminal_width());
-  if (strcmp(buf_text(&out), buf_text(&b->like_shown)) != 0) fputs(buf_text(&out), stdout);
-  buf_free(&b->like_shown);
-  b->like_shown = out;
+  like_words(out, b->k, &now, &b->history.past, terminal_width());
   free(now.results);
+}
+
+/* Only when it differs from what was shown last: it is the same for many turns. */
+void bench_show_similar(struct bench *b)
+{
+  struct buf out = {0};
+
+  like_now(b, &out);
+  if (strcmp(buf_text(&out), buf_text(&b->like_shown)) != 0) terminal_put(buf_text(&out));
+  buf_free(&out);
+}
+
+void bench_similar_shown(struct bench *b)
+{
+  buf_free(&b->like_shown);
+  like_now(b, &b->like_shown);
 }

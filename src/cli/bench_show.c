@@ -10,6 +10,10 @@
 #include "report/answer_plan.h"
 #include "report/parts.h"
 
+/* In how many words cautions are told: as they stand; those of the check in short; those of the case
+ * too; all in short, one behind the other. They stand in full where the steps are (how). */
+enum brevity { IN_FULL, OWN_SHORT, ALL_SHORT, RUN_ON };
+
 /* A feature that is open and that one of the leading causes, or the next check, needs. */
 static int open_feature(const struct bench *b, const struct refs *needs)
 {
@@ -33,7 +37,7 @@ const struct next_step *bench_step_of(const struct bench *b, int check)
 }
 
 /* Was this caution shown among the notes? */
-static bool warned(const struct bench *b, int caution)
+static bool is_warned_of(const struct bench *b, int caution)
 {
   for (size_t i = 0; i < b->a.drawn.count; i++)
     if (b->a.drawn.items[i].kind == WARN && b->a.drawn.items[i].a == caution) return true;
@@ -41,14 +45,30 @@ static bool warned(const struct bench *b, int caution)
 }
 
 /* noted: the notes stand just above, and what they warn of is not said twice. */
-static void show_cautions(const struct bench *b, const struct check *c, bool noted)
+static void show_cautions(const struct bench *b, const struct check *c, enum brevity brevity, bool noted)
 {
   int *ids = mem_array(b->k->caution_count + 1, sizeof *ids);
-  size_t count = 0;
+  size_t count = 0, shown = 0;
+  struct buf run_on = {0};
 
   part_add_cautions(b->k, &b->c, &c->cautions, &c->off, ids, &count);
-  for (size_t i = 0; i < count; i++)
-    if (!noted || !warned(b, ids[i])) bench_say("CAUTION: %s", b->k->cautions[ids[i]].text);
+  for (size_t i = 0; i < count; i++) {
+    struct buf text = {0};
+
+    if (noted && is_warned_of(b, ids[i])) continue;
+    if (brevity == IN_FULL) buf_add(&text, b->k->cautions[ids[i]].text);
+    else part_caution_short(&text, b->k->cautions[ids[i]].text);
+    if (brevity == RUN_ON) buf_addf(&run_on, "%s%s", shown ? " - " : "", buf_text(&text));
+    else if (brevity == IN_FULL) bench_say("CAUTION: %s", buf_text(&text));
+    else {
+      if (shown == 0) bench_say("CAUTION, in short (how: in full):");
+      bench_say("- %s", buf_text(&text));
+    }
+    buf_free(&text);
+    shown++;
+  }
+  if (run_on.len) bench_say("CAUTION, in short (how: in full): %s", buf_text(&run_on));
+  buf_free(&run_on);
   free(ids);
 }
 
@@ -69,24 +89,26 @@ static void show_choices(const struct check *c)
     else snprintf(text, sizeof text, "  ? don't know");
     n = (int)text_columns(text);
     if (col && col + n > width) {
-      printf("\n");
+      terminal_putf("\n");
       col = 0;
     }
-    printf("%s", text);
+    terminal_putf("%s", text);
     col += n;
   }
-  printf("\n");
+  terminal_putf("\n");
 }
 
 /* Why this check: the two causes that its results would put first. */
 static void show_reason(const struct bench *b, const struct next_step *s)
 {
   const struct next_outcome *first = NULL, *second = NULL;
+  struct buf saves = {0};
 
   if (s->ask_first >= 0) {
     bench_say("  first, because: %s", b->k->rules[s->ask_first].reason);
     return;
   }
+  if (s->saving >= 0.5) buf_addf(&saves, "; saves about %.0f of %.0f minutes", s->saving, b->a.plan.cost_now);
   for (int i = 0; i < s->outcome_count; i++) {
     const struct next_outcome *o = &s->outcomes[i];
 
@@ -96,10 +118,10 @@ static void show_reason(const struct bench *b, const struct next_step *s)
     if (s->outcomes[i].fault != first->fault && (!second || s->outcomes[i].chance > second->chance))
       second = &s->outcomes[i];
   if (second)
-    bench_say("  why: it tells \"%s\" from \"%s\"; saves about %.0f of %.0f minutes",
-              part_fault_name(b->k, first->fault), part_fault_name(b->k, second->fault), s->saving,
-              b->a.plan.cost_now);
-  else bench_say("  why: it makes surer; saves about %.0f of %.0f minutes", s->saving, b->a.plan.cost_now);
+    bench_say("  why: it tells \"%s\" from \"%s\"%s", part_fault_name(b->k, first->fault),
+              part_fault_name(b->k, second->fault), buf_text(&saves));
+  else bench_say("  why: it makes surer%s", buf_text(&saves));
+  buf_free(&saves);
 }
 
 /* Is the engine to turn or run for this check while something that must not be missing is
@@ -120,26 +142,49 @@ static void show_put_back(const struct bench *b, const struct check *c)
 
 static void show_ask(const struct check *c, const struct next_step *s)
 {
-  printf("%s", terminal_heavy());
+  terminal_putf("%s", terminal_heavy());
   bench_say("Next (%g min): %s", s ? s->minutes : c->minutes, c->ask);
-  printf("%s", terminal_plain());
+  terminal_putf("%s", terminal_plain());
+}
+
+/* The leading causes in a line. */
+static void show_leading(const struct bench *b)
+{
+  struct buf line = {0};
+
+  for (size_t i = 0; i < 3 && i < b->a.ranking_count; i++)
+    buf_addf(&line, "%s%s %.0f %%", i ? ", " : "", part_fault_name(b->k, b->a.ranking[i].fault),
+             100 * b->a.ranking[i].blame);
+  if (line.len) bench_say("Most likely: %s", buf_text(&line));
+  buf_free(&line);
+}
+
+static void show_feature(const struct bench *b)
+{
+  bench_say("About the machine: %s (yes, no, ? don't know)", b->k->features[b->feature].ask);
 }
 
 void bench_ask_again(const struct bench *b)
 {
-  const struct check *c = &b->k->checks[b->pending];
+  const struct next_step *s = b->pending >= 0 ? bench_step_of(b, b->pending) : NULL;
 
-  show_ask(c, bench_step_of(b, b->pending));
-  show_choices(c);
+  if (!b->assessed || b->proved >= 0) return;
+  show_leading(b);
+  if (b->feature >= 0) show_feature(b);
+  else if (b->pending >= 0) {
+    show_ask(&b->k->checks[b->pending], s);
+    if (s) show_reason(b, s);
+    show_choices(&b->k->checks[b->pending]);
+  }
 }
 
-static void show_question(const struct bench *b, bool noted)
+static void show_question(const struct bench *b, enum brevity brevity, bool noted)
 {
   const struct check *c = &b->k->checks[b->pending];
   const struct next_step *s = bench_step_of(b, b->pending);
   int unsafe = conclusion_find(&b->a.drawn, UNSAFE, b->pending, 0);
 
-  show_cautions(b, c, noted);
+  show_cautions(b, c, brevity, noted);
   show_put_back(b, c);
   if (unsafe >= 0) bench_say("NOT NOW: %s", b->k->rules[b->a.drawn.items[unsafe].rule].reason);
   show_ask(c, s);
@@ -147,8 +192,6 @@ static void show_question(const struct bench *b, bool noted)
   bench_show_figure(b, b->pending);
   show_choices(c);
 }
-
-void bench_show_question(const struct bench *b) { show_question(b, false); }
 
 static void show_end(const struct bench *b)
 {
@@ -164,51 +207,80 @@ static void show_end(const struct bench *b)
 }
 
 /* By what the reading that was just entered is judged. */
-static void show_fresh(struct bench *b)
+static void show_fresh(const struct bench *b)
 {
   const struct case_result *r = b->fresh ? case_result_of(&b->c, b->fresh - 1) : NULL;
   struct buf said = {0};
 
   if (r && answer_reading(&said, b->k, &b->c, &b->a, r)) bench_say("%s.", buf_text(&said));
   buf_free(&said);
-  b->fresh = 0;
+}
+
+/* What is asked next: a feature of the machine, or a check. */
+static void choose_question(struct bench *b)
+{
+  const struct next_step *s = best_step(b);
+
+  /* a question stays while it is worth its minutes: whoever went to look answers it */
+  if (b->pending >= 0 && b->pending != b->chosen && !bench_step_of(b, b->pending)) b->pending = -1;
+  if (b->pending >= 0 || b->feature >= 0) return;
+  for (size_t i = 0; i < 4 && i < b->a.ranking_count && b->feature < 0; i++)
+    if (b->a.ranking[i].fault >= 0) b->feature = open_feature(b, &b->k->faults[b->a.ranking[i].fault].needs);
+  if (b->feature < 0 && s) b->feature = open_feature(b, &b->k->checks[s->check].needs);
+  if (b->feature < 0 && s && b->a.disposition == DISPOSITION_KEEP_LOOKING) b->pending = s->check;
 }
 
 /* What leads, what to mind, and what comes next. */
-void bench_show_state(struct bench *b)
+static void show_whole(struct bench *b, enum brevity brevity)
 {
   struct buf out = {0};
-  const struct next_step *s;
 
-  printf("\n");
+  terminal_put("\n");
+  show_fresh(b);
+  answer_ranking(&out, b->k, &b->a, 3);
+  answer_notes(&out, b->k, &b->a, brevity >= ALL_SHORT, terminal_width());
+  bench_print(&out);
+  bench_show_similar(b);
+  if (b->pending >= 0) {
+    answer_instead(&out, b->k, &b->a, terminal_width());
+    bench_print(&out);
+  }
+  if (b->feature >= 0) show_feature(b);
+  else if (b->pending >= 0) show_question(b, brevity, true);
+  else show_end(b);
+}
+
+/* Shows a part of the talk in as many words as the screen takes, so that nothing of it has to be
+ * scrolled back for. */
+static void fit(struct bench *b, void (*show)(struct bench *b, enum brevity brevity))
+{
+  size_t rows = terminal_rows();
+
+  for (int brevity = IN_FULL; brevity <= RUN_ON; brevity++) {
+    terminal_hold();
+    show(b, (enum brevity)brevity);
+    if (rows == 0 || terminal_held() < rows || brevity == RUN_ON) break;
+    terminal_drop();
+  }
+  terminal_release();
+}
+
+static void show_asked(struct bench *b, enum brevity brevity) { show_question(b, brevity, false); }
+
+void bench_show_question(struct bench *b) { fit(b, show_asked); }
+
+void bench_show_state(struct bench *b)
+{
   if (b->proved >= 0 && b->pending < 0) {
+    terminal_put("\n");
     bench_say("Proved: %s was behind it. Put back what is off (refit), do the service check (service), "
               "and type close when it goes home. Or go on with what you see.",
               b->k->faults[b->proved].name);
     return;
   }
   assess_advise(&b->a, &b->c);
-  show_fresh(b);
-  answer_ranking(&out, b->k, &b->a, 3);
-  answer_notes(&out, b->k, &b->a, terminal_width());
-  bench_print(&out);
-  bench_show_similar(b);
-  /* a question stays while it is worth its minutes: whoever went to look answers it */
-  if (b->pending >= 0 && b->pending != b->chosen && !bench_step_of(b, b->pending)) b->pending = -1;
-  if (b->pending < 0 && b->feature < 0) {
-    s = best_step(b);
-    for (size_t i = 0; i < 4 && i < b->a.ranking_count && b->feature < 0; i++)
-      if (b->a.ranking[i].fault >= 0)
-        b->feature = open_feature(b, &b->k->faults[b->a.ranking[i].fault].needs);
-    if (b->feature < 0 && s) b->feature = open_feature(b, &b->k->checks[s->check].needs);
-    if (b->feature < 0 && s && b->a.disposition == DISPOSITION_KEEP_LOOKING) b->pending = s->check;
-  }
-  if (b->pending >= 0) {
-    answer_instead(&out, b->k, &b->a, terminal_width());
-    bench_print(&out);
-  }
-  if (b->feature >= 0)
-    bench_say("About the machine: %s (yes, no, ? don't know)", b->k->features[b->feature].ask);
-  else if (b->pending >= 0) show_question(b, true);
-  else show_end(b);
+  choose_question(b);
+  fit(b, show_whole);
+  b->fresh = 0;
+  bench_similar_shown(b);
 }

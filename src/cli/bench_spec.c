@@ -64,7 +64,7 @@ bool bench_ask_card(struct bench *b)
 
   if (spec_entries_read(b->k, &list, &(struct err){0})) return true; /* pullcord spec says what is wrong */
   count = that_fit(b, &list, offered);
-  for (size_t i = 0; i < count; i++) printf("  %zu. %s\n", i + 1, list.items[offered[i]].card.name);
+  for (size_t i = 0; i < count; i++) terminal_putf("  %zu. %s\n", i + 1, list.items[offered[i]].card.name);
   while (count > 0 && at == -2) {
     char *line = terminal_line("Is there a spec card for it? (number or name, enter for none) ");
 
@@ -143,7 +143,7 @@ static void list_given(const struct bench *b)
     char text[64] = "not told";
 
     if (b->c.given[i].told) given_format((enum given_what)i, b->c.given[i].value, text, sizeof text);
-    printf("  %-18s %-12s %s (%s)\n", kind->id, text, kind->what, kind->example);
+    terminal_putf("  %-18s %-12s %s (%s)\n", kind->id, text, kind->what, kind->example);
   }
 }
 

@@ -3,6 +3,7 @@
 
 #include <ctype.h>
 #include <editline/readline.h>
+#include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -21,6 +22,9 @@ static struct {
   char *history;
   const char *const *words;
   size_t word_count;
+  bool holding;
+  struct buf held;
+  char *again; /* the next line, typed already */
 } state;
 
 static bool is_dumb(void)
@@ -102,17 +106,18 @@ static char *clean(const char *line, size_t len)
   return copy;
 }
 
+/* A line without an end would fill the memory: what is beyond the longest one is read and let go. */
 static char *plain_line(const char *prompt)
 {
-  char *line = NULL, *copy;
-  size_t room = 0;
-  ssize_t n;
+  char line[LONGEST_LINE * 2], *copy;
+  size_t n = 0;
+  int c;
 
   fputs(prompt, stdout);
   fflush(stdout);
-  n = getline(&line, &room, stdin);
-  copy = n < 0 ? NULL : clean(line, (size_t)n);
-  free(line);
+  while ((c = getchar_unlocked()) != EOF && c != '\n')
+    if (n < sizeof line) line[n++] = (char)c;
+  copy = c == EOF && n == 0 ? NULL : clean(line, n);
   if (copy && !isatty(STDIN_FILENO)) printf("%s\n", copy); /* so that a record reads well */
   return copy;
 }
@@ -130,9 +135,22 @@ static char *edited_line(const char *prompt)
   return copy;
 }
 
+static char *read_line(const char *prompt)
+{
+  char *line = state.again;
+
+  if (!line) return state.editing ? edited_line(prompt) : plain_line(prompt);
+  state.again = NULL;
+  printf("%s%s\n", prompt, line);
+  return line;
+}
+
 char *terminal_line(const char *prompt)
 {
-  char *line = state.ended ? NULL : state.editing ? edited_line(prompt) : plain_line(prompt);
+  char *line;
+
+  terminal_release();
+  line = state.ended ? NULL : read_line(prompt);
 
   if (line && (strcmp(line, "quit") == 0 || strcmp(line, "exit") == 0)) {
     free(line);
@@ -140,6 +158,89 @@ char *terminal_line(const char *prompt)
   }
   if (!line) state.ended = true;
   return line;
+}
+
+void terminal_line_again(const char *line)
+{
+  free(state.again);
+  state.again = strcpy(mem_new(strlen(line) + 1), line);
+}
+
+/* ---- out ---------------------------------------------------------------------------------- */
+
+void terminal_put(const char *text)
+{
+  if (state.holding) buf_add(&state.held, text);
+  else fputs(text, stdout);
+}
+
+void terminal_putf(const char *format, ...)
+{
+  struct buf text = {0};
+  va_list args;
+
+  va_start(args, format);
+  buf_addv(&text, format, args);
+  va_end(args);
+  terminal_put(buf_text(&text));
+  buf_free(&text);
+}
+
+void terminal_hold(void) { state.holding = true; }
+
+void terminal_drop(void)
+{
+  state.holding = false;
+  buf_free(&state.held);
+}
+
+void terminal_release(void)
+{
+  fputs(buf_text(&state.held), stdout);
+  terminal_drop();
+}
+
+size_t terminal_held(void)
+{
+  size_t rows = 0;
+
+  for (const char *at = buf_text(&state.held); *at; at++) rows += *at == '\n';
+  return rows;
+}
+
+/* Between two screens. False when the rest is not wanted. */
+static bool goes_on(void)
+{
+  char *line = terminal_line("[enter goes on, q stops] ");
+  bool on = line && !*line;
+
+  if (line && *line && strcmp(line, "q") != 0) terminal_line_again(line);
+  free(line);
+  return on;
+}
+
+void terminal_release_pages(void)
+{
+  size_t screen = terminal_rows(), rows = 0;
+  struct buf all = state.held;
+
+  state.held = (struct buf){0};
+  state.holding = false;
+  for (const char *at = buf_text(&all), *end; *at; at = end) {
+    end = strchr(at, '\n');
+    end = end ? end + 1 : at + strlen(at);
+    fwrite(at, 1, (size_t)(end - at), stdout);
+    if (screen && ++rows % (screen - 1) == 0 && *end && !goes_on()) break;
+  }
+  buf_free(&all);
+}
+
+size_t terminal_rows(void)
+{
+  struct winsize w;
+
+  if (!isatty(STDIN_FILENO) || ioctl(STDOUT_FILENO, TIOCGWINSZ, &w) != 0 || w.ws_row == 0) return 0;
+  return w.ws_row < 10 ? 10 : w.ws_row;
 }
 
 static bool heavy_allowed(void)
@@ -164,5 +265,6 @@ void terminal_end(void)
 {
   if (state.editing && state.history) write_history(state.history);
   free(state.history);
-  state.history = NULL;
+  free(state.again);
+  state.history = state.again = NULL;
 }

@@ -24,6 +24,26 @@ char *terminal_line(const char *prompt);
 const char *terminal_heavy(void);
 const char *terminal_plain(void);
 
+/* Prints now, or holds it back between terminal_hold() and terminal_release() or terminal_drop().
+ * All that the conversations print goes through here, so that it can be fitted to the screen. A
+ * question (terminal_line) lets go of what is held first. */
+void terminal_put(const char *text);
+void terminal_putf(const char *format, ...) __attribute__((format(printf, 1, 2)));
+void terminal_hold(void);
+void terminal_release(void);
+void terminal_drop(void);
+size_t terminal_held(void); /* rows held so far */
+
+/* Releases what is held a screenful at a time for a person, all at once for a pipe. What is typed
+ * between two screens and is neither empty nor a q is the next line that terminal_line gives. */
+void terminal_release_pages(void);
+
+/* The line is given by the next terminal_line, as if it were typed there. */
+void terminal_line_again(const char *line);
+
+/* Rows of the screen with a person before it; 0 when there is none, and nothing to be fitted. */
+size_t terminal_rows(void);
+
 /* Columns to print in: the terminal's, between 40 and 100; 78 when there is none. */
 int terminal_width(void);
 

@@ -194,6 +194,17 @@ static void link_unit(struct check *c, struct problems *p)
                 "unit %s does not measure %s.", c->unit_name, c->quantity_id);
 }
 
+/* Two numbers, the lower first, or none. */
+static void link_possible(const struct check *c, struct problems *p)
+{
+  const struct numbers *n = &c->possible;
+
+  if (n->count == 0 || (n->count == 2 && n->items[0] < n->items[1] && c->kind == KIND_MEASURE)) return;
+  problem_add(p, true, "bands", c->origin.file, c->origin.line,
+              "possible of check \"%s\" wants the lowest and the highest reading that can be true, of a measured check.",
+              c->id);
+}
+
 static void link_check(struct knowledge *k, struct check *c, struct problems *p)
 {
   double sum = 0;
@@ -204,6 +215,7 @@ static void link_check(struct knowledge *k, struct check *c, struct problems *p)
   resolve_refs(k, ENTRY_CAUTION, &c->cautions, &c->origin, p);
   resolve_origin(k, &c->origin, p);
   link_unit(c, p);
+  link_possible(c, p);
   for (size_t i = 0; i < c->anyway.count; i++) sum += c->anyway.items[i];
   if (c->results.count < 2 || c->labels.count != c->results.count || c->means.count != c->results.count ||
       c->anyway.count != c->results.count - 1)
@@ -240,6 +252,11 @@ static void link_bands(struct knowledge *k, struct bands *b, struct problems *p)
                   b->limits.items[i - 1]);
   if (b->check < 0) return;
   c = &k->checks[b->check];
+  for (size_t i = 0; i < b->limits.count && c->possible.count == 2; i++)
+    if (b->limits.items[i] <= c->possible.items[0] || b->limits.items[i] >= c->possible.items[1])
+      problem_add(p, true, "bands", b->origin.file, b->origin.line,
+                  "limit %g of bands \"%s\" is outside what check %s calls possible, %g to %g.", b->limits.items[i],
+                  b->id, c->id, c->possible.items[0], c->possible.items[1]);
   if (strcmp(b->unit_name, c->unit_name) != 0)
     problem_add(p, true, "unit", b->origin.file, b->origin.line,
                 "bands \"%s\" are in %s, but check %s is in %s. Use the unit of the check.", b->id,

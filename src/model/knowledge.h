@@ -78,6 +78,7 @@ struct check {
   enum quantity quantity;
   const struct unit *unit; /* unit of bands and tolerance; NULL when not a measurement */
   double tolerance;        /* one standard deviation of the instrument, in unit */
+  struct numbers possible; /* lowest and highest reading that can be true, in unit; or none: any */
   struct texts results;    /* ids; the first is what a sound machine shows */
   struct texts labels, means;
   struct numbers anyway; /* chances of results 1.., nothing listed being wrong */

@@ -21,7 +21,10 @@ void answer_ranking(struct buf *out, const struct knowledge *k, const struct ass
 void answer_together(struct buf *out, const struct knowledge *k, struct assessment *a, int width);
 void answer_why(struct buf *out, const struct knowledge *k, const struct bench_case *c,
                 struct assessment *a, int fault, int width); /* fault -1: not listed */
-void answer_notes(struct buf *out, const struct knowledge *k, const struct assessment *a, int width);
+/* What rules have to say of the case: whom to hand over to, what does not agree, advice, and the cautions
+ * (in brief: by their first sentences). answer_warnings: those cautions alone, in full. */
+void answer_notes(struct buf *out, const struct knowledge *k, const struct assessment *a, bool brief, int width);
+void answer_warnings(struct buf *out, const struct knowledge *k, const struct assessment *a, int width);
 void answer_check(struct buf *out, const struct knowledge *k, const struct bench_case *bench,
                   const struct next_step *s, int width); /* cautions, then how to do it */
 void answer_repair(struct buf *out, const struct knowledge *k, const struct bench_case *c, int fault, int width);

@@ -410,7 +410,21 @@ static const char *person(const char *word)
   return word;
 }
 
-void answer_notes(struct buf *out, const struct knowledge *k, const struct assessment *a, int width)
+/* Several rules may give one caution: they stand together. */
+static bool warns(const struct assessment *a, size_t i)
+{
+  const struct conclusion *d = &a->drawn.items[i];
+
+  return d->kind == WARN && (i == 0 || d[-1].kind != WARN || d[-1].a != d->a);
+}
+
+void answer_warnings(struct buf *out, const struct knowledge *k, const struct assessment *a, int width)
+{
+  for (size_t i = 0; i < a->drawn.count; i++)
+    if (warns(a, i)) bullet(out, k->cautions[a->drawn.items[i].a].text, width, "! CAUTION: ", "  ");
+}
+
+void answer_notes(struct buf *out, const struct knowledge *k, const struct assessment *a, bool brief, int width)
 {
   for (size_t i = 0; i < a->drawn.count; i++) {
     const struct conclusion *d = &a->drawn.items[i];
@@ -421,8 +435,9 @@ void answer_notes(struct buf *out, const struct knowledge *k, const struct asses
       buf_addf(&b, "%s and %s", k->checks[d->a].name, k->checks[d->b].name);
       note(out, k, "Do not agree: ", buf_text(&b), d->rule, width);
     }
-    if (d->kind == WARN && (i == 0 || d[-1].kind != WARN || d[-1].a != d->a)) { /* several rules may give one */
-      buf_addf(&b, "%s", k->cautions[d->a].text);
+    if (warns(a, i)) {
+      if (brief) part_caution_short(&b, k->cautions[d->a].text);
+      else buf_add(&b, k->cautions[d->a].text);
       bullet(out, buf_text(&b), width, "! CAUTION: ", "  ");
     }
     if (d->kind == ADVISE) note(out, k, "", "", d->rule, width);
@@ -493,7 +508,7 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
   answer_together(out, k, a, width);
   buf_add(out, "\n");
   answer_readings(out, k, c, a, width);
-  answer_notes(out, k, a, width);
+  answer_notes(out, k, a, false, width);
   buf_addf(out, "%s\n\n", verdict(a->disposition));
   answer_why(out, k, c, a, a->ranking[0].fault, width);
   buf_add(out, "\n");

@@ -95,6 +95,13 @@ static struct json *json_checks(const struct knowledge *k)
     if (c->kind == KIND_MEASURE) {
       json_put_text(o, "quantity", c->quantity_id);
       json_put_text(o, "unit", c->unit_name);
+      if (c->possible.count == 2) {
+        struct json *possible = json_object();
+
+        json_put_number(possible, "lowest", c->possible.items[0]);
+        json_put_number(possible, "highest", c->possible.items[1]);
+        json_put(o, "possible", possible);
+      }
     }
     json_put_number(o, "minutes", c->minutes);
     json_put(o, "needs", ids(&c->needs));

@@ -140,6 +140,18 @@ size_t part_cautions(const struct knowledge *k, const struct bench_case *c, cons
   return count;
 }
 
+void part_caution_short(struct buf *out, const char *text)
+{
+  enum { SHORTEST = 40 };
+  const char *end = text;
+
+  do {
+    end = strstr(end, ". ");
+    end = end ? end + 1 : text + strlen(text);
+  } while (*end && end - text < SHORTEST);
+  buf_addn(out, text, (size_t)(end - text));
+}
+
 size_t part_to_refit(const struct knowledge *k, const struct bench_case *c, int *order)
 {
   size_t count = 0;

@@ -36,6 +36,10 @@ size_t part_cautions(const struct knowledge *k, const struct bench_case *c, cons
 void part_add_cautions(const struct knowledge *k, const struct bench_case *c, const struct refs *own,
                        const struct refs *off, int *ids, size_t *count);
 
+/* The first sentences of a caution, at least 40 characters: what to do, without all that can come of it.
+ * Only for where it stands in full elsewhere too. */
+void part_caution_short(struct buf *out, const char *text);
+
 /* Covers to take off, outermost first, into order (room for cover_count); those that the
  * machine lacks are left out. */
 size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *off, int *order);

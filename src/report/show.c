@@ -134,6 +134,7 @@ static void show_check(struct page *p, int at)
   show_cautions(p, &c->cautions);
   linef(p, "kind", "%s, %s, engine %s, %.3g min", c->kind_id, c->system, c->engine, c->minutes);
   if (c->unit) linef(p, "measured in", "%s (tolerance %g)", c->unit_name, c->tolerance);
+  if (c->possible.count == 2) linef(p, "possible", "%g to %g", c->possible.items[0], c->possible.items[1]);
   for (size_t i = 0; i < c->results.count; i++)
     linef(p, i ? "" : "results", "%s: %s. %s", c->results.items[i], c->labels.items[i], c->means.items[i]);
   for (size_t i = 0; i < k->bands_count; i++)

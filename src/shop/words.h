@@ -46,6 +46,9 @@ struct words_said {
 void words_complaints(const struct knowledge *k, const struct bench_case *c, const char *text,
                       struct words_said *out);
 
+/* Is it "don't know", "?" or the like? */
+bool words_dont_know(const char *text);
+
 /* Takes what was given for a result of a check: a result id, its label, the number of the
  * choice (from 1; not for measured checks), a reading with or without its unit,
  * "dont-know"/"?" (certainty 0). EX_DATAERR, saying what was expected. */

@@ -14,11 +14,12 @@ static bool same_text(const char *a, const char *b)
   return *a == *b;
 }
 
-static bool is_dont_know(const char *text)
+bool words_dont_know(const char *text)
 {
   static const char *const words[] = {"?", "dont-know", "don't know", "dont know", "dk", "could-not-test",
                                       "couldn't test", "could not test", "not-done", "unknown", "can't",
-                                      "cant", "idk", "dunno", "no idea", "not sure", "no clue"};
+                                      "cant", "idk", "dunno", "i don't know", "i dont know", "can't tell", "can't test",
+                                      "no idea", "not sure", "no clue"};
 
   for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
     if (same_text(text, words[i])) return true;
@@ -79,6 +80,11 @@ static int parse_reading(const struct check *c, const char *text, struct case_re
   if (status) return status;
   out->result = -1;
   out->value = unit_convert(a.value, a.unit, c->unit);
+  if (c->possible.count == 2 && (out->value < c->possible.items[0] || out->value > c->possible.items[1]))
+    return err_set(e, EX_DATAERR, NULL, 0,
+                   "\"%.60s\" cannot be: %s is between %.6g and %.6g %s on any machine. Look at the point and "
+                   "the unit.",
+                   text, c->name, c->possible.items[0], c->possible.items[1], c->unit_name);
   return 0;
 }
 
@@ -89,7 +95,7 @@ int words_result(const struct knowledge *k, int check, const char *text, struct 
   bool number = isdigit((unsigned char)text[0]) || (strchr("-+.,", text[0]) && text[0]);
 
   *out = (struct case_result){check, -1, 0, 1};
-  if (is_dont_know(text)) {
+  if (words_dont_know(text)) {
     out->sure = 0;
     out->result = 0;
     return 0;
