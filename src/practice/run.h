@@ -76,6 +76,7 @@ struct run {
   struct assessment a;
   struct advice advice;
   bool cheap, known;            /* cheap: judge.h; known: a and advice are those of c */
+  struct advice_step ahead;     /* cheap only: the best step by looking one question ahead */
   bool lead_off, spilt, proved; /* proved: it was run as the owner does, and did the same */
   struct step *steps;
   size_t step_count, step_room;
