@@ -223,7 +223,7 @@
     (words "The engine runs well, but it works badly. It is a disgrace."
       "It runs sweetly and works badly. I could do better by hand."
       "It does not do its work properly any more, although the engine is fine."
-      "It works badly now, although the engine sounds fine.")))
+      "It does its work badly, and yet the engine runs well.")))
 
 (deffacts owners-history "owners who tell when it began"
   (owner-says (complaint after-repair) (basis estimate)
