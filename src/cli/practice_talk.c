@@ -73,6 +73,7 @@ static int do_entry(struct practice *p, struct entry *entry, struct err *e)
       if (p->run.end != RUN_UNSAFE) practice_show_step(p, &p->run.steps[p->run.step_count - 1]);
       if (p->record.sitting.level == LEVEL_GUIDED && p->run.end != RUN_UNSAFE) {
         practice_judge_reading(p, &p->run.steps[p->run.step_count - 1]);
+        practice_compare(p, &p->run.steps[p->run.step_count - 1]);
         comment(p);
       }
       if (p->run.spilt && !spilt && p->run.end == RUN_OPEN)
