@@ -93,6 +93,13 @@
   (slot anyway (type SYMBOL NUMBER) (default 0.02))
   (slot basis (type SYMBOL) (allowed-symbols published common-practice memory estimate) (default ?NONE)))
 
+(deftemplate owner-says
+  "What owners of made-up machines (pullcord practice) say who have this complaint: whole
+   sentences that say it and nothing else that a check could find otherwise."
+  (slot complaint (type SYMBOL) (default ?NONE))
+  (multislot words (type STRING))
+  (slot basis (type SYMBOL) (allowed-symbols published common-practice memory estimate) (default ?NONE)))
+
 (deftemplate check
   "Something to ask, look at, listen for, measure or try.
    results: first what a sound machine gives; then the others, the weaker before the

@@ -166,9 +166,12 @@ static int sit_down(struct practice *p, const struct args *args, struct err *e)
     if (status == 0 && p->left) bench_say("Kept. To go on with it: pullcord practice%s", practice_who(p));
     if (status == 0 && !p->left) {
       practice_show_end(p);
-      if (p->record.sitting.level < LEVEL_EXAM && bench_yes_or_end("See the debrief now?", true) == 1)
+      if (p->record.sitting.level == LEVEL_WORKED) practice_show_lessons(p, e);
+      else if (p->record.sitting.level < LEVEL_EXAM && bench_yes_or_end("See the debrief now?", true) == 1)
         practice_show_debrief(p, e);
-      if (p->record.sitting.level < LEVEL_EXAM)
+      if (p->record.sitting.level == LEVEL_WORKED)
+        bench_say("Now one of your own: pullcord practice%s.", practice_who(p));
+      else if (p->record.sitting.level < LEVEL_EXAM)
         bench_say(
             "Later, with pictures: pullcord practice debrief%s --html > debrief.html. The next machine: "
             "pullcord practice%s.",

@@ -31,7 +31,9 @@ int practice_talk(struct practice *p, struct err *e);
  * False: it is not done after all. */
 bool practice_prepare(struct practice *p, struct entry *entry, char **expect);
 
-/* After a reading: what it is for this engine, asked and told. */
+/* After a check of a guided run: what was expected beside what it showed, and of a reading, what it is
+ * for this engine, asked and told. */
+void practice_compare(const struct practice *p, const struct step *s);
 void practice_judge_reading(const struct practice *p, const struct step *s);
 
 /* Yes or no, enter for yes; false at the end of the input. Any other line means no and is taken as
@@ -62,6 +64,7 @@ void practice_show_stuck(const struct practice *p);
 void practice_show_step(const struct practice *p, const struct step *s);
 void practice_show_end(const struct practice *p);
 void practice_show_debrief(struct practice *p, struct err *e);
+void practice_show_lessons(struct practice *p, struct err *e);
 
 /* What was meant by free words: an index, or -1 after having said why not. They ask back when
  * it is not clear. practice_find_fault gives -2 for "nothing". */

@@ -1,6 +1,7 @@
 /* practice_ask.c - what is asked before a step of a practice run, and after a reading; see
  * practice.h. */
 #include <ctype.h>
+#include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -9,6 +10,7 @@
 #include "cli/bench.h"
 #include "cli/practice.h"
 #include "cli/terminal.h"
+#include "practice/reading.h"
 #include "report/parts.h"
 
 /* A number from 0 to 100; -1 at the end of the input. */
@@ -88,7 +90,7 @@ static void show_choices(const struct practice *p, int check)
     bench_say("It shows a number in %s, and what that is for this engine is yours to judge.", c->unit->name);
     return;
   }
-  for (size_t i = 0; i < c->labels.count; i++) buf_addf(&b, "%s%s", i ? "; " : "", c->labels.items[i]);
+  for (size_t i = 0; i < c->labels.count; i++) buf_addf(&b, "%s%zu. %s", i ? "; " : "", i + 1, c->labels.items[i]);
   bench_say("It can show: %s.", buf_text(&b));
   buf_free(&b);
 }
@@ -164,14 +166,18 @@ static bool ask_repair(struct practice *p, const struct entry *entry)
 
 bool practice_prepare(struct practice *p, struct entry *entry, char **expect)
 {
+  int repair = entry->act == ACT_REPAIR                        ? entry->at
+               : entry->act == ACT_DECLARE && entry->at >= 0 ? p->k->faults[entry->at].repair
+                                                               : -1;
+
   if (p->record.sitting.level == LEVEL_GUIDED && entry->act == ACT_CHECK) {
     show_cautions(p, &p->k->checks[entry->at].cautions, &p->k->checks[entry->at].off);
     *expect = ask_expectation(p, entry->at);
     if (!*expect) return false;
     entry->expect = *expect;
   }
-  if (p->record.sitting.level == LEVEL_GUIDED && entry->act == ACT_REPAIR)
-    show_cautions(p, &p->k->repairs[entry->at].cautions, &p->k->repairs[entry->at].off);
+  if (p->record.sitting.level == LEVEL_GUIDED && repair >= 0)
+    show_cautions(p, &p->k->repairs[repair].cautions, &p->k->repairs[repair].off);
   if ((entry->act == ACT_REPAIR || (entry->act == ACT_DECLARE && entry->at >= 0)) && !ask_repair(p, entry))
     return false;
   if (entry->act == ACT_DECLARE && entry->sure < 0) {
@@ -179,6 +185,71 @@ bool practice_prepare(struct practice *p, struct entry *entry, char **expect)
     return entry->sure >= 0;
   }
   return true;
+}
+
+/* The share of the longer words of a label that stand in the text. */
+static double share_in(const char *label, const char *text)
+{
+  char copy[200];
+  char *rest = copy, *word;
+  double all = 0, in = 0;
+
+  snprintf(copy, sizeof copy, "%s", label);
+  text_lower(copy);
+  while ((word = strtok_r(rest, " ,;:()-", &rest))) {
+    if (strlen(word) < 2) continue;
+    all += (double)strlen(word);
+    if (strstr(text, word)) in += (double)strlen(word);
+  }
+  return all > 0 ? in / all : 0;
+}
+
+/* The result that the person's words name, by number or by its words; -1 when that is not clear. */
+static int expected_result(const struct check *c, const char *text)
+{
+  char *end;
+  unsigned long n = strtoul(text, &end, 10);
+  double best = 0.3, share;
+  int found = -1;
+
+  if (n >= 1 && n <= c->labels.count && c->kind != KIND_MEASURE && (*end == '\0' || strchr(" .,;", *end)))
+    return (int)n - 1;
+  for (size_t i = 0; i < c->labels.count; i++) {
+    share = share_in(c->labels.items[i], text);
+    if (share < best) continue;
+    found = share > best ? (int)i : -1;
+    best = share;
+  }
+  return found;
+}
+
+void practice_compare(const struct practice *p, const struct step *s)
+{
+  const struct check *c = &p->k->checks[s->entry.at];
+  int expected;
+
+  if (s->entry.act != ACT_CHECK || !s->expect || practice_unknown(s->expect) || s->falls_on < 0) return;
+  expected = expected_result(c, s->expect);
+  if (expected < 0)
+    bench_say("You expected: %s. Does this fit it? If not, which cause has just become less likely?", s->expect);
+  else if (expected == s->falls_on) bench_say("As you expected.");
+  else
+    bench_say("You expected: %s. It shows: %s. Which cause that you had in mind does that speak against?",
+              c->labels.items[expected], c->labels.items[s->falls_on]);
+}
+
+/* Does the reading lie within the instrument's error of the limit to that result? */
+static bool near_limit(const struct practice *p, const struct step *s, int said)
+{
+  const struct bands *b = reading_bands(p->k, &p->run.hidden.machine, s->entry.at);
+
+  for (size_t i = 0; b && i < b->limits.count; i++) {
+    bool beside = (b->result_at[i] == said && b->result_at[i + 1] == s->falls_on) ||
+                  (b->result_at[i] == s->falls_on && b->result_at[i + 1] == said);
+
+    if (beside && fabs(s->result.value - b->limits.items[i]) <= p->k->checks[s->entry.at].tolerance) return true;
+  }
+  return false;
 }
 
 void practice_judge_reading(const struct practice *p, const struct step *s)
@@ -191,8 +262,15 @@ void practice_judge_reading(const struct practice *p, const struct step *s)
   for (size_t i = 0; i < c->labels.count; i++) printf("  %zu. %s\n", i + 1, c->labels.items[i]);
   line = terminal_line("What is that for this engine? ");
   if (!line) return;
+  text_lower(line);
   n = strtoul(line, &end, 10);
-  if (n >= 1 && n <= c->labels.count && *end == '\0')
-    bench_say((int)n - 1 == s->falls_on ? "So it is." : "Not quite.");
+  if (n < 1 || n > c->labels.count || *end) n = (unsigned long)(expected_result(c, line) + 1);
+  if (n >= 1) {
+    if ((int)n - 1 == s->falls_on) bench_say("So it is.");
+    else if (near_limit(p, s, (int)n - 1))
+      bench_say("That may be said too: it lies on the limit, within what the instrument is off by. Such a reading "
+                "weighs little either way.");
+    else bench_say("Not quite.");
+  }
   free(line);
 }

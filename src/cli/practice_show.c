@@ -213,6 +213,21 @@ void practice_show_stuck(const struct practice *p)
   if (p->record.sitting.level == LEVEL_GUIDED) bench_say("\"hint\" says what is best now, and why.");
 }
 
+/* Of each result of the best check: what it would mean, and what would come next. */
+static void show_what_follows(const struct practice *p, const struct advice_option *o)
+{
+  for (size_t i = 0; i < o->result_count; i++) {
+    const struct advice_result *r = &o->results[i];
+    struct buf then = {0};
+
+    debrief_better(&then, p->k, &r->next);
+    if (r->chance >= 0.005)
+      bench_say("  if %s (%.0f in 100): %s %.0f %%; then %s", p->k->checks[o->step.at].labels.items[r->result],
+                100 * r->chance, debrief_fault(p->k, r->fault), 100 * r->belief, buf_text(&then));
+    buf_free(&then);
+  }
+}
+
 void practice_show_hint(const struct practice *p)
 {
   const struct run *r = &p->run;
@@ -222,18 +237,20 @@ void practice_show_hint(const struct practice *p)
   int leading = run_leading(r, &chance);
 
   debrief_better(&b, p->k, &o[0].step);
-  bench_say("Leading now: %s, %.0f %%. Best next: %s; to the end about %.0f min.",
-            debrief_fault(p->k, leading), 100 * chance, buf_text(&b), o[0].cost);
+  bench_say("Leading now: %s, %.0f %%. Best next: %s (%.1f min). To the end, all told, about %.0f min.",
+            debrief_fault(p->k, leading), 100 * chance, buf_text(&b), o[0].minutes, o[0].cost);
   buf_free(&b);
   if (o[0].ask_first >= 0) bench_say("It comes first since: %s", p->k->rules[o[0].ask_first].reason);
+  if (o[0].step.kind == ADVICE_REPAIR)
+    bench_say("No check is worth its minutes any more: what it could show would not change what to do. The "
+              "chance that this is it: %.0f %%.",
+              100 * run_chance(r, o[0].step.at));
+  show_what_follows(p, &o[0]);
   if (r->advice.count < 2) return;
   debrief_better(&b, p->k, &o[1].step);
-  bench_say("Then comes: %s, %.0f min.", buf_text(&b), o[1].cost);
+  bench_say("Next to it: %s (%.1f min); to the end %.0f min%s.", buf_text(&b), o[1].minutes, o[1].cost,
+            o[1].cost - o[0].cost < 0.5 ? ", as good as the same" : "");
   buf_free(&b);
-  for (size_t i = 0; i < o[0].result_count; i++)
-    bench_say("  if %s (%.0f in 100): most likely %s",
-              p->k->checks[o[0].step.at].labels.items[o[0].results[i].result], 100 * o[0].results[i].chance,
-              debrief_fault(p->k, o[0].results[i].fault));
 }
 
 void practice_show_end(const struct practice *p)
@@ -251,9 +268,12 @@ void practice_show_end(const struct practice *p)
   debrief_end(&b, r);
   bench_say("%s", buf_text(&b));
   buf_free(&b);
-  bench_say(
-      "%.0f minutes, parts %.0f. Given away by choice: %.0f min of an expected %.0f (score %.0f of 100).",
-      r->minutes, r->parts, r->regret, r->expected, run_score(r));
+  if (p->record.sitting.level == LEVEL_WORKED || r->end == RUN_UNSAFE)
+    bench_say("%.0f minutes, parts %.0f.%s", r->minutes, r->parts, r->end == RUN_UNSAFE ? " Score 0 of 100." : "");
+  else
+    bench_say(
+        "%.0f minutes, parts %.0f. Given away by choice: %.0f min of an expected %.0f (score %.0f of 100).",
+        r->minutes, r->parts, r->regret, r->expected, run_score(r));
 }
 
 /* A screenful at a time for a person; all at once for a pipe. */
@@ -275,6 +295,20 @@ static void show_in_pages(struct buf *b)
     }
   }
   buf_free(b);
+}
+
+/* Of a worked example there is no path of one's own to look back on. */
+void practice_show_lessons(struct practice *p, struct err *e)
+{
+  struct debrief d;
+
+  if (debrief_make(&d, &p->run, &p->record.sitting, p->assessor, e) == 0) {
+    printf("\nTHREE THINGS TO TAKE AWAY\n");
+    for (int i = 0; i < DEBRIEF_AWAY; i++) bench_say("  %d. %s", i + 1, d.away[i]);
+  } else {
+    bench_say("%s", e->text);
+  }
+  debrief_free(&d);
 }
 
 void practice_show_debrief(struct practice *p, struct err *e)

@@ -73,6 +73,7 @@ static int do_entry(struct practice *p, struct entry *entry, struct err *e)
       if (p->run.end != RUN_UNSAFE) practice_show_step(p, &p->run.steps[p->run.step_count - 1]);
       if (p->record.sitting.level == LEVEL_GUIDED && p->run.end != RUN_UNSAFE) {
         practice_judge_reading(p, &p->run.steps[p->run.step_count - 1]);
+        practice_compare(p, &p->run.steps[p->run.step_count - 1]);
         comment(p);
       }
       if (p->run.spilt && !spilt && p->run.end == RUN_OPEN)
@@ -105,6 +106,20 @@ static void show_how(struct practice *p, const char *words)
   if (check >= 0) practice_show_how(p, check);
 }
 
+/* "how old is the fuel", "how it stopped": a check by its name, not how a check is made. */
+static bool is_a_question(const char *rest)
+{
+  static const char *const words[] = {"old", "long", "much", "many", "often", "it", "did", "does", "is", "was",
+                                      "has", "he", "she", "they"};
+  size_t n = strlen(rest);
+  const char *after;
+
+  if (n > 5 && (strcmp(rest + n - 5, " done") == 0 || strcmp(rest + n - 5, " made") == 0)) return false;
+  for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
+    if (begins(rest, words[i], &after)) return true;
+  return false;
+}
+
 /* Commands that only show. */
 static bool show(struct practice *p, const char *line)
 {
@@ -118,7 +133,7 @@ static bool show(struct practice *p, const char *line)
   else if (begins(line, "path", &rest)) {
     practice_show_path(p);
     p->shown = true;
-  } else if (begins(line, "how", &rest)) show_how(p, rest);
+  } else if (begins(line, "how", &rest) && !is_a_question(rest)) show_how(p, rest);
   else if (begins(line, "hint", &rest) || begins(line, "next", &rest)) {
     if (p->record.sitting.level == LEVEL_GUIDED) practice_show_hint(p);
     else bench_say("Hints are for the guided level (pullcord practice --level guided).");

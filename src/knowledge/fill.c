@@ -46,6 +46,8 @@ static const struct field complaint_fields[] = {
     F(complaint, says, "says", FIELD_TEXTS), F(complaint, near, "near", FIELD_REFS),
     F(complaint, needs, "needs", FIELD_REFS),
     F(complaint, anyway, "anyway", FIELD_CHANCE), END};
+static const struct field owner_fields[] = {
+    F(owner_says, complaint_id, "complaint", FIELD_TEXT), F(owner_says, words, "words", FIELD_TEXTS), END};
 static const struct field check_fields[] = {
     F(check, id, "id", FIELD_TEXT), F(check, name, "name", FIELD_TEXT),
     F(check, system, "system", FIELD_TEXT), F(check, ask, "ask", FIELD_TEXT),
@@ -118,6 +120,7 @@ static const struct target targets[] = {
     T("caution", caution, caution_fields, cautions, caution_count),
     T("cover", cover, cover_fields, covers, cover_count),
     T("complaint", complaint, complaint_fields, complaints, complaint_count),
+    T("owner-says", owner_says, owner_fields, owners, owner_count),
     T("check", check, check_fields, checks, check_count),
     T("bands", bands, bands_fields, bands, bands_count),
     T("fault", fault, fault_fields, faults, fault_count),

@@ -131,6 +131,8 @@ static void link_machines(struct knowledge *k, struct problems *p)
     resolve_refs(k, ENTRY_FEATURE, &k->complaints[i].needs, &k->complaints[i].origin, p);
     resolve_refs(k, ENTRY_COMPLAINT, &k->complaints[i].near, &k->complaints[i].origin, p);
   }
+  for (size_t i = 0; i < k->owner_count; i++)
+    k->owners[i].complaint = resolve(k, ENTRY_COMPLAINT, k->owners[i].complaint_id, &k->owners[i].origin, p);
 }
 
 static void link_same_words(struct knowledge *k, struct problems *p)

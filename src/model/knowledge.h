@@ -67,6 +67,9 @@ struct complaint {
   struct origin origin;
 };
 
+/* What owners of made-up machines say who have this complaint. */
+struct owner_says { const char *complaint_id; int complaint; struct texts words; struct origin origin; };
+
 /* A check has two to this many results. */
 enum { CHECK_MOST_RESULTS = 8 };
 
@@ -156,6 +159,7 @@ struct knowledge {
   struct caution *cautions;           size_t caution_count;
   struct cover *covers;               size_t cover_count;
   struct complaint *complaints;       size_t complaint_count;
+  struct owner_says *owners;          size_t owner_count;
   struct check *checks;               size_t check_count;
   struct bands *bands;                size_t bands_count;
   struct fault *faults;               size_t fault_count;

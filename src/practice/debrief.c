@@ -73,19 +73,47 @@ static void add_times(struct buf *out, double chance)
   buf_addf(out, "%.*f", chance < 0.01, 100 * chance);
 }
 
+/* What is used wrongly is no broken part: the two rise and fall together. */
+static const struct moved *use_that_rose(const struct run *r, const struct step *s)
+{
+  for (size_t i = 0; i < s->moved_count; i++)
+    if (s->moved[i].fault >= 0 && s->moved[i].db > 0 &&
+        strcmp(r->k->faults[s->moved[i].fault].sort, "use") == 0)
+      return &s->moved[i];
+  return NULL;
+}
+
 /* A fault that the result is no sign of: it goes up because others went down, and the other way
  * round. */
-static void why_without_sign(struct buf *out, const struct check *c, int result, double db)
+static void why_without_sign(struct buf *out, const struct run *r, const struct step *s, const struct moved *m)
 {
-  if (db > 0) {
+  const struct check *c = &r->k->checks[s->entry.at];
+  const struct moved *use = use_that_rose(r, s);
+
+  if (m->db > 0 && m->fault == -2 && use) {
+    buf_addf(out, "\"%s\" is no broken part", r->k->faults[use->fault].name);
+  } else if (m->db > 0) {
     buf_add(out, "others lost more by it");
-  } else if (result > 0) {
-    buf_addf(out, "\"%s\" would be chance, ", c->labels.items[result]);
-    add_times(out, c->anyway.items[result - 1]);
-    buf_addf(out, " times in 100 [%s]", basis_name(c->origin.basis));
+  } else if (s->falls_on > 0) {
+    buf_addf(out, "does not make for \"%s\"; by chance that shows in ", c->labels.items[s->falls_on]);
+    add_times(out, c->anyway.items[s->falls_on - 1]);
+    buf_addf(out, " of 100 [%s]", basis_name(c->origin.basis));
   } else {
     buf_add(out, "others gained by it");
   }
+}
+
+/* What was put right and tried, or run as it was, says something too. */
+static void why_of_trying(struct buf *out, const struct run *r, const struct step *s, const struct moved *m)
+{
+  int repair = s->entry.act == ACT_REPAIR ? s->entry.at
+               : s->entry.act == ACT_DECLARE && s->entry.at >= 0 ? r->k->faults[s->entry.at].repair
+                                                                 : -1;
+
+  if (s->fixed || (s->entry.act != ACT_PROVE && s->entry.act != ACT_REPAIR && s->entry.act != ACT_DECLARE)) return;
+  if (m->fault >= 0 && r->k->faults[m->fault].repair == repair) buf_add(out, "it was put right, and that was not it");
+  else if (m->fault == -2 && m->db < 0) buf_add(out, "it was run as the owner does, and did what the owner said");
+  else if (m->db > 0) buf_add(out, "what was ruled out left more for it");
 }
 
 void debrief_why(struct buf *out, const struct run *r, const struct step *s, const struct moved *m)
@@ -93,10 +121,11 @@ void debrief_why(struct buf *out, const struct run *r, const struct step *s, con
   const struct sign *sign = m->sign >= 0 ? &r->k->signs[m->sign] : NULL;
   const struct check *c;
 
+  if (s->entry.act != ACT_CHECK) why_of_trying(out, r, s, m);
   if (s->entry.act != ACT_CHECK || s->falls_on < 0) return;
   c = &r->k->checks[s->entry.at];
   if (!sign) {
-    why_without_sign(out, c, s->falls_on, m->db);
+    why_without_sign(out, r, s, m);
     return;
   }
   if (sign->why && *sign->why) {
@@ -147,20 +176,39 @@ void debrief_judged(struct buf *out, const struct run *r, const struct step *s)
     buf_add(out, "Stopped.");
   } else if (s->right) {
     buf_add(out, fix && !s->hit ? "Right to try, though it was not it" : "Right");
-    if (s->regret < 0.05) buf_add(out, fix && !s->hit ? "." : ": nothing better to do.");
-    else buf_addf(out, ", within 2 %% of the best: gave away %.1f min.", s->regret);
+    if (s->regret < 0.05) {
+      buf_add(out, fix && !s->hit ? "." : ": nothing better to do.");
+    } else {
+      buf_addf(out, ", within 2 %% of the best: gave away %.1f min. Best was: ", s->regret);
+      debrief_better(out, r->k, &s->better);
+      buf_add(out, ".");
+    }
   } else {
-    buf_addf(out, "Gave away %.1f min. Better: ", s->regret);
+    buf_addf(out, "Gave away %.1f min", s->regret);
+    if (s->refit > 0 && s->regret > s->cost)
+      buf_addf(out, " (%.1f of them since covers that were off go back on for it)", fmin(s->refit, s->regret - s->cost));
+    buf_add(out, ". Better: ");
     debrief_better(out, r->k, &s->better);
     buf_addf(out, " (to the end about %.0f min instead of %.0f).", s->best, s->chosen);
   }
+  if (s->pointless_by >= 0) buf_addf(out, " It could tell little: %s", r->k->rules[s->pointless_by].reason);
 }
+
+bool debrief_worth_telling(const struct moved *m) { return fabs(m->db) >= 1 && fabs(m->after - m->before) >= 0.01; }
 
 bool debrief_told(const struct step *s)
 {
   for (size_t i = 0; i < s->moved_count; i++)
-    if (fabs(s->moved[i].db) >= 1 && fabs(s->moved[i].after - s->moved[i].before) >= 0.005) return true;
+    if (debrief_worth_telling(&s->moved[i])) return true;
   return false;
+}
+
+void debrief_moved(struct buf *out, const struct run *r, const struct moved *m, const char *arrow)
+{
+  const double all_but_certain = 40; /* decibans: ruled out by trying, not weighed */
+
+  buf_addf(out, "%s %.0f %s %.0f %%", debrief_fault(r->k, m->fault), 100 * m->before, arrow, 100 * m->after);
+  if (fabs(m->db) < all_but_certain) buf_addf(out, " (%+.0f db)", m->db);
 }
 
 const char debrief_decibans[] =
@@ -173,11 +221,12 @@ void debrief_score(struct buf *out, const struct debrief *d)
   buf_addf(out,
            "You spent %.0f minutes and %.0f in parts; the best path would have taken %.0f and %.0f here. ",
            r->minutes, r->parts, d->best.minutes, d->best.parts);
-  buf_addf(
-      out,
-      "By choice you gave away %.0f minutes, where %.0f were to be expected of the best: score %.0f of 100.",
-      r->regret, r->expected, run_score(r));
-  buf_add(out, " Luck does not count, only what could be known when you chose.");
+  if (r->end == RUN_UNSAFE) buf_add(out, "Score 0 of 100: an act that hurts people outweighs all else.");
+  else
+    buf_addf(out,
+             "By choice you gave away %.0f minutes, where %.0f were to be expected of the best: score %.0f of 100. "
+             "Luck does not count, only what could be known when you chose.",
+             r->regret, r->expected, run_score(r));
   if (r->brier >= 0)
     buf_addf(
         out,
@@ -264,7 +313,7 @@ static enum astray kind_of(const struct run *r, size_t at)
     return ASTRAY_SOON;
   if (is_fix(s)) return ASTRAY_PART;
   if (s->entry.act == ACT_OPEN) return ASTRAY_COVER;
-  if (s->again || s->pointless) return ASTRAY_REPEAT;
+  if (s->again || s->pointless_by >= 0) return ASTRAY_REPEAT;
   if (cover_minutes(r, s) >= 4) return ASTRAY_COVER;
   return s->better.kind == ADVICE_REPAIR ? ASTRAY_LATE : ASTRAY_DEARER;
 }
@@ -312,8 +361,9 @@ static void say(struct buf *b, const struct run *r, size_t at, enum astray kind)
   case ASTRAY_REPEAT:
     buf_addf(b,
              s->again ? "It had been made, and nothing had changed since. Next was: %s."
-                      : "As things stood it could say nothing. Next was: %s.",
+                      : "As things stood it could say nothing new. Next was: %s.",
              buf_text(&better));
+    if (!s->again) buf_addf(b, " %s", r->k->rules[s->pointless_by].reason);
     break;
   case ASTRAY_LATE:
     buf_addf(b, "No result of it would have changed what to do: %s.", buf_text(&better));
@@ -330,9 +380,22 @@ static struct remark *add_remark(struct debrief *d, enum astray kind, size_t ste
 {
   struct remark *x = &d->remarks[d->remark_count++];
 
-  *x = (struct remark){.kind = kind, .step = step, .regret = regret};
+  *x = (struct remark){.kind = kind, .step = step, .last = step, .regret = regret};
   snprintf(x->text, sizeof x->text, "%s", text);
   return x;
+}
+
+/* Is it what the last remark said of the step before? Then it is one remark of several steps. */
+static bool goes_with_last(struct debrief *d, enum astray kind, size_t step)
+{
+  struct remark *last = d->remark_count ? &d->remarks[d->remark_count - 1] : NULL;
+  const struct advice_step *was = last ? &d->run->steps[last->last].better : NULL, *is = &d->run->steps[step].better;
+
+  if (!last || last->kind != kind || kind != ASTRAY_DEARER || last->last + 1 != step) return false;
+  if (was->kind != is->kind || was->at != is->at) return false;
+  last->last = step;
+  last->regret += d->run->steps[step].regret;
+  return true;
 }
 
 static void remark_certainty(struct debrief *d, size_t at)
@@ -362,11 +425,18 @@ static void find_remarks(struct debrief *d)
     }
     if (r->steps[i].right || r->steps[i].regret < 0.5) continue;
     kind = kind_of(r, i);
+    if (goes_with_last(d, kind, i)) continue;
     say(&b, r, i, kind);
     add_remark(d, kind, i, r->steps[i].regret, buf_text(&b));
     buf_free(&b);
   }
   for (size_t i = 0; i < r->step_count && d->remark_count < DEBRIEF_MOST; i++) remark_certainty(d, i);
+}
+
+void debrief_where(struct buf *out, const struct remark *x)
+{
+  if (x->last == x->step) buf_addf(out, "step %zu", x->step + 1);
+  else buf_addf(out, "steps %zu to %zu", x->step + 1, x->last + 1);
 }
 
 /* ---- what to take away ------------------------------------------------------------------ */

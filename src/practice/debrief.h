@@ -19,9 +19,10 @@ enum astray {
   ASTRAY_KINDS
 };
 
+/* Of one step, or of several with the same fault up to step last. */
 struct remark {
   enum astray kind;
-  size_t step;
+  size_t step, last;
   double regret;
   char text[600];
 };
@@ -65,6 +66,13 @@ void debrief_reading(struct buf *out, const struct run *r, const struct step *s)
 
 /* "Right ...", or what it gave away and what was better. */
 void debrief_judged(struct buf *out, const struct run *r, const struct step *s);
+
+/* "fuel stale 21 -> 2 % (-10 db)"; and is it worth showing? */
+void debrief_moved(struct buf *out, const struct run *r, const struct moved *m, const char *arrow);
+bool debrief_worth_telling(const struct moved *m);
+
+/* "step 3", "steps 3 to 5". */
+void debrief_where(struct buf *out, const struct remark *x);
 
 /* Did the step tell anything, so that what it moved is worth showing? */
 bool debrief_told(const struct step *s);

@@ -1,5 +1,6 @@
 /* debrief_html.c - a debrief as one page that needs nothing else: the path beside the best
  * one drawn to scale, the belief over time, and the words; see debrief.h. */
+#include <ctype.h>
 #include <math.h>
 #include <stdio.h>
 #include <string.h>
@@ -18,9 +19,9 @@ static const char head[] =
     "1em;color:#1a1a1a;background:#fff}\n"
     "h1{font-size:1.4em}h2{font-size:1.1em;margin-top:1.8em;border-bottom:1px solid #bbb}\n"
     "svg{width:100%;height:auto}svg text{font:12px system-ui,sans-serif}\n"
-    "table{border-collapse:collapse;width:100%}td,th{border-bottom:1px solid #ddd;padding:.35em "
-    ".5em;text-align:left;"
-    "vertical-align:top}\n.n{text-align:right;white-space:nowrap}.right{color:#205c20}.lost{color:#a02c00}\n"
+    "table{border-collapse:collapse;width:100%}td,th{border-bottom:1px solid #ddd;padding:.35em .5em;"
+    "text-align:left;vertical-align:top}\n.beside td:nth-child(2),.beside td:nth-child(4){width:43%}"
+    ".beside td{font-size:.92em}.n{text-align:right;white-space:nowrap}.right{color:#205c20}.lost{color:#a02c00}\n"
     ".small{font-size:.88em;color:#444}\n@media "
     "print{h2{break-after:avoid}tr{break-inside:avoid}}\n</style></head><body>\n";
 
@@ -82,6 +83,37 @@ static void draw_bar(struct buf *out, const struct run *r, double scale, int y, 
   }
 }
 
+/* Step i of a path, in two cells: what was done, and its minutes. */
+static void add_cells(struct buf *out, const struct run *r, size_t i, bool judged)
+{
+  struct buf b = {0};
+
+  if (i >= r->step_count) {
+    buf_add(out, "<td></td><td></td>");
+    return;
+  }
+  debrief_step(&b, r, &r->steps[i]);
+  buf_addf(out, "<td%s>", judged && !r->steps[i].right ? " class=\"lost\"" : "");
+  escape_buf(out, &b);
+  buf_addf(out, "%s</td><td class=\"n\">%.1f</td>", judged && !r->steps[i].right ? " *" : "", r->steps[i].cost);
+}
+
+static void add_beside(struct buf *out, const struct debrief *d)
+{
+  size_t most = d->run->step_count > d->best.step_count ? d->run->step_count : d->best.step_count;
+
+  buf_add(out, "<table class=\"beside\"><thead><tr><th scope=\"col\"></th><th scope=\"col\">your path</th>"
+               "<th scope=\"col\" class=\"n\">min</th><th scope=\"col\">the best path on this machine</th>"
+               "<th scope=\"col\" class=\"n\">min</th></tr></thead>\n<tbody>\n");
+  for (size_t i = 0; i < most; i++) {
+    buf_addf(out, "<tr><td class=\"n\">%zu</td>", i + 1);
+    add_cells(out, d->run, i, true);
+    add_cells(out, &d->best, i, false);
+    buf_add(out, "</tr>\n");
+  }
+  buf_add(out, "</tbody></table>\n");
+}
+
 static void draw_paths(struct buf *out, const struct debrief *d)
 {
   double most = fmax(fmax(cost_of(d->run), cost_of(&d->best)), 1), scale = (WIDE - 90) / most;
@@ -102,7 +134,8 @@ static void draw_paths(struct buf *out, const struct debrief *d)
              70 + t * scale, 70 + t * scale, 70 + t * scale, t);
   buf_add(out, "</svg>\n<p class=\"small\">Minutes of shop time, parts included. Blue: a check. Green: a "
                "repair or a proof run. "
-               "Orange, with a star: a step that gave minutes away. Numbers are the steps below.</p>\n");
+               "Orange, with a star: a step that gave minutes away. The numbers are the steps:</p>\n");
+  add_beside(out, d);
 }
 
 /* ---- belief over time ------------------------------------------------------------------- */
@@ -112,11 +145,17 @@ struct series {
   double at[RUN_MOST_STEPS + 1];
 };
 
-/* The chance of a fault after each step: the last that was noted of it. */
+/* The chance of a fault after each step: the last that was noted of it; of what was wrong it is
+ * noted at every step. */
 static void follow(const struct run *r, struct series *s)
 {
   double now = -1;
 
+  if (s->fault == r->culprit) {
+    for (size_t i = 0; i < r->step_count; i++) s->at[i] = r->steps[i].truth_chance;
+    s->at[r->step_count] = run_truth_chance(r);
+    return;
+  }
   for (size_t i = 0; i < r->step_count; i++) {
     for (size_t m = 0; m < r->steps[i].moved_count; m++)
       if (r->steps[i].moved[m].fault == s->fault) {
@@ -164,6 +203,15 @@ static size_t choose(const struct run *r, struct series *out)
   return n;
 }
 
+/* Steps that gave minutes away stand on a ground of their own. */
+static void shade_lost(struct buf *out, const struct run *r, double wide)
+{
+  for (size_t i = 0; i < r->step_count; i++)
+    if (!r->steps[i].right)
+      buf_addf(out, "<rect x=\"%.1f\" y=\"10\" width=\"%.1f\" height=\"%d\" fill=\"#f7e3da\"/>\n",
+               40 + wide * (double)i / (double)r->step_count, wide / (double)r->step_count, CHART);
+}
+
 static void draw_belief(struct buf *out, const struct debrief *d)
 {
   struct series lines[LINES] = {{0}};
@@ -177,6 +225,7 @@ static void draw_belief(struct buf *out, const struct debrief *d)
            "<svg viewBox=\"0 0 %d %zu\" role=\"img\" aria-label=\"Belief in the leading causes after each "
            "step\">\n",
            WIDE, CHART + 46 + 18 * n);
+  shade_lost(out, r, wide);
   for (int p = 0; p <= 100; p += 25)
     buf_addf(out,
              "<line x1=\"40\" x2=\"%.0f\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#ddd\"/><text x=\"0\" "
@@ -199,7 +248,9 @@ static void draw_belief(struct buf *out, const struct debrief *d)
     escape(out, debrief_fault(d->k, lines[s].fault));
     buf_addf(out, "%s</text>\n", lines[s].fault == r->culprit ? " (this was it)" : "");
   }
-  buf_add(out, "</svg>\n");
+  buf_add(out, "</svg>\n<p class=\"small\">The chance that each is behind the complaint, as the results so far "
+               "allowed it, after step 0 (the owner's words), 1, 2 ... Orange ground: steps that gave minutes away."
+               "</p>\n");
 }
 
 /* ---- the words -------------------------------------------------------------------------- */
@@ -217,12 +268,13 @@ static void add_moved(struct buf *out, const struct run *r, const struct step *s
     buf_add(out, "It changed next to nothing.");
   for (size_t i = 0; i < s->moved_count && debrief_told(s); i++) {
     const struct moved *m = &s->moved[i];
-    struct buf why = {0};
+    struct buf why = {0}, moved = {0};
 
-    if (fabs(m->db) < 1) continue;
+    if (!debrief_worth_telling(m)) continue;
+    debrief_moved(&moved, r, m, "\xe2\x86\x92");
     buf_add(out, "<b>");
-    escape(out, debrief_fault(r->k, m->fault));
-    buf_addf(out, " %.0f &rarr; %.0f %%</b> (%+.0f db)", 100 * m->before, 100 * m->after, m->db);
+    escape_buf(out, &moved);
+    buf_add(out, "</b>");
     debrief_why(&why, r, s, m);
     if (why.len) buf_add(out, ": ");
     escape_buf(out, &why);
@@ -279,7 +331,12 @@ static void add_lessons(struct buf *out, const struct debrief *d)
   buf_add(out, "</ol>\n<h2>Where it went astray</h2>\n");
   if (d->remark_count == 0) buf_add(out, "<p>Nowhere. Every step was as good as any.</p>\n");
   for (size_t i = 0; i < d->remark_count; i++) {
-    buf_addf(out, "<p><b>Step %zu: %s.</b> ", d->remarks[i].step + 1, astray_name(d->remarks[i].kind));
+    struct buf where = {0};
+
+    debrief_where(&where, &d->remarks[i]);
+    buf_addf(out, "<p><b>%c%s: %s.</b> ", toupper((unsigned char)*buf_text(&where)), buf_text(&where) + 1,
+             astray_name(d->remarks[i].kind));
+    buf_free(&where);
     escape(out, d->remarks[i].text);
     if (d->remarks[i].regret >= 0.5)
       buf_addf(out, " <span class=\"lost\">%.0f&nbsp;min.</span>", d->remarks[i].regret);
@@ -295,16 +352,7 @@ static void add_steps(struct buf *out, const struct debrief *d)
   for (size_t i = 0; i < d->run->step_count; i++) add_row(out, d, i);
   buf_add(out, "</tbody></table>\n<p class=\"small\">");
   escape(out, debrief_decibans);
-  buf_add(out, " In brackets: what it rests on.</p>\n<h2>The best path on this machine</h2>\n<ol>\n");
-  for (size_t i = 0; i < d->best.step_count; i++) {
-    struct buf b = {0};
-
-    debrief_step(&b, &d->best, &d->best.steps[i]);
-    buf_add(out, "<li>");
-    escape_buf(out, &b);
-    buf_addf(out, " (%.1f min)</li>\n", d->best.steps[i].cost);
-  }
-  buf_add(out, "</ol>\n");
+  buf_add(out, " In brackets: what it rests on.</p>\n");
 }
 
 void debrief_html(struct buf *out, const struct debrief *d)

@@ -21,10 +21,10 @@ static void add_moved(struct buf *out, const struct run *r, const struct step *s
     const struct moved *m = &s->moved[i];
     struct buf b = {0}, why = {0};
 
-    if (fabs(m->db) < 1) continue;
+    if (!debrief_worth_telling(m)) continue;
     debrief_why(&why, r, s, m);
-    buf_addf(&b, "%s %.0f -> %.0f %% (%+.0f db)%s%s", debrief_fault(r->k, m->fault), 100 * m->before,
-             100 * m->after, m->db, why.len ? ": " : "", buf_text(&why));
+    debrief_moved(&b, r, m, "->");
+    buf_addf(&b, "%s%s", why.len ? ": " : "", buf_text(&why));
     line(out, buf_text(&b), width, indent, "         ");
     buf_free(&b);
     buf_free(&why);
@@ -168,7 +168,9 @@ static void add_remarks(struct buf *out, const struct debrief *d, int width)
     const struct remark *x = &d->remarks[i];
     struct buf b = {0};
 
-    buf_addf(&b, "step %zu, %s: %s", x->step + 1, astray_name(x->kind), x->text);
+    debrief_where(&b, x);
+    buf_addf(&b, ", %s: %s", astray_name(x->kind), x->text);
+    if (x->last > x->step) buf_addf(&b, " (%.0f min in all.)", x->regret);
     line(out, buf_text(&b), width, "  ", "    ");
     buf_free(&b);
   }

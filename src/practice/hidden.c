@@ -342,14 +342,21 @@ bool hidden_has(const struct hidden *h, int fault)
   return false;
 }
 
+/* One of the texts, drawn by the seed. */
+static const char *one_of(const struct hidden *h, const struct texts *t)
+{
+  return t->items[(size_t)(random_fixed(h->seed, "what the owner says") * (double)t->count)];
+}
+
 const char *hidden_words(const struct hidden *h)
 {
-  const struct complaint *c;
+  const struct knowledge *k = h->net.k;
 
   if (h->complaint < 0) return "It is not right.";
-  c = &h->net.k->complaints[h->complaint];
-  if (c->says.count == 0) return c->name;
-  return c->says.items[(size_t)(random_fixed(h->seed, "what the owner says") * (double)c->says.count)];
+  for (size_t i = 0; i < k->owner_count; i++)
+    if (k->owners[i].complaint == h->complaint && k->owners[i].words.count)
+      return one_of(h, &k->owners[i].words);
+  return k->complaints[h->complaint].name; /* of a complaint in somebody's own folder */
 }
 
 static const char *const kinds[] = {"one", "two", "misleading", "last-repair", "nothing", "any"};

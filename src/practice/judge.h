@@ -33,7 +33,8 @@ void judge_entry(const struct run *r, const struct entry *entry, struct step_wor
 void judge_advise(struct run *r, const bool *off, struct advice *out);
 
 /* The same with less looking ahead: all moves one question ahead, the best of them and the
- * plainest followed for a bounded while. Only steps, minutes and costs are filled in. */
+ * plainest followed for a bounded while. Only steps, minutes and costs are filled in; r->ahead is the best
+ * of all moves before any was followed. */
 void judge_quickly(struct run *r, const bool *off, struct advice *out);
 
 #endif

@@ -82,6 +82,7 @@ void judge_quickly(struct run *r, const bool *off, struct advice *out)
   weight = plan_weight(&s->problem, &start);
   planner_open(&x, &s->problem, 1L << 40);
   count = look_at_all(&x, &start, moves);
+  r->ahead = step_of(s, &moves[0].move);
   follow(&x, &start, moves, count);
   *out = (struct advice){.options = mem_array(count, sizeof *out->options), .method = ADVICE_ROLLOUT};
   for (size_t i = 0; i < count; i++) {

@@ -108,6 +108,8 @@ int run_leading(const struct run *r, double *chance)
   return best;
 }
 
+double run_truth_chance(const struct run *r) { return r->culprit >= 0 ? blame_of(&r->a, r->culprit) : 0; }
+
 double run_chance(const struct run *r, int repair)
 {
   double none = 1;
@@ -263,19 +265,21 @@ static struct step *add_step(struct run *r, const struct entry *entry)
   mem_grow(&items, &r->step_room, r->step_count + 1, sizeof *r->steps);
   r->steps = items;
   s = &r->steps[r->step_count++];
-  *s = (struct step){.entry = *entry, .rule = -1, .chance = -1, .falls_on = -1};
+  *s = (struct step){.entry = *entry, .rule = -1, .pointless_by = -1, .chance = -1, .falls_on = -1};
   if (entry->expect) {
     s->expect = mem_new(strlen(entry->expect) + 1);
     strcpy(s->expect, entry->expect);
   }
   s->entry.expect = s->expect;
   s->leading = run_leading(r, &s->leading_chance);
+  s->truth_chance = run_truth_chance(r);
   return s;
 }
 
 static void judge_and_pay(struct run *r, const struct entry *entry, struct step *s)
 {
   struct step_worth j;
+  int at;
 
   judge_entry(r, entry, &j);
   s->best = j.best;
@@ -285,11 +289,13 @@ static void judge_and_pay(struct run *r, const struct entry *entry, struct step 
   s->better = j.better;
   s->better_minutes = j.better_minutes;
   s->minutes = run_minutes(r, entry, &s->parts);
+  s->refit = run_refit_minutes(r, entry);
   s->cost = s->minutes + s->parts / knowledge_setting(r->k, "shop-rate", 0.7);
   if (entry->act == ACT_REPAIR || entry->act == ACT_DECLARE) s->chance = run_chance(r, repair_of(r, entry));
   if (entry->act == ACT_CHECK) {
     s->again = case_result_of(&r->c, entry->at) != NULL;
-    s->pointless = conclusion_find(&r->a.drawn, POINTLESS, entry->at, 0) >= 0;
+    at = conclusion_find(&r->a.drawn, POINTLESS, entry->at, 0);
+    if (at >= 0) s->pointless_by = r->a.drawn.items[at].rule;
   }
   r->regret += s->regret;
   r->minutes += s->minutes;

@@ -45,9 +45,10 @@ struct step {
   struct entry entry;
   char *expect;                 /* the run's copy */
   struct case_result result;    /* of a check */
-  bool again, pointless, fixed; /* the check had been made; rules call it pointless; it cured */
+  bool again, fixed;            /* the check had been made; it cured */
   bool hit;                     /* something that was wrong was put right, or rightly named */
   double minutes, parts;        /* minutes of work; parts in money */
+  double refit;                 /* minutes of covers that go back on for it and would have to come off again */
   double cost;                  /* both, as minutes */
   double best, chosen, regret;  /* expected minutes to the end: by the best step, by this one */
   bool right;
@@ -56,9 +57,11 @@ struct step {
   double chance; /* belief in what was repaired or declared, when it was */
   int leading;   /* leading fault before the step, -1 not listed, -2 nothing broken */
   double leading_chance;
+  double truth_chance; /* what was wrong at the start stood at that before the step; 0 when nothing was */
   struct moved moved[RUN_MOVED];
   size_t moved_count;
   int rule;       /* a rule that spoke because of this result, -1 when none */
+  int pointless_by; /* the rule that calls the check pointless, -1 when none */
   int falls_on;   /* result that the check's reading falls on, -1 when none */
   int taken_back; /* results that a repair made out of date */
 };
@@ -76,6 +79,7 @@ struct run {
   struct assessment a;
   struct advice advice;
   bool cheap, known;            /* cheap: judge.h; known: a and advice are those of c */
+  struct advice_step ahead;     /* cheap only: the best step by looking one question ahead */
   bool lead_off, spilt, proved; /* proved: it was run as the owner does, and did the same */
   struct step *steps;
   size_t step_count, step_room;
@@ -125,6 +129,10 @@ double run_chance(const struct run *r, int repair);
 
 /* The chance that the leading fault is behind the complaint; -2 for nothing broken. */
 int run_leading(const struct run *r, double *chance);
+
+/* How likely it is now that the fault that was hidden (the first of two) is behind it; 0 when nothing
+ * was. */
+double run_truth_chance(const struct run *r);
 
 /* 100 when nothing was given away; 100 V / (V + what was given away). */
 double run_score(const struct run *r);

@@ -10,12 +10,12 @@
 bool unsafe_now(const struct run *r, const struct entry *entry, char *why, size_t size);
 
 /* Does this entry put hands where the machine cuts or nips? Does it turn the engine, which
- * makes sparks? Does it let petrol out? */
+ * makes sparks (what was repaired is tried)? Does it let petrol out? */
 bool unsafe_wants_lead_off(const struct run *r, const struct entry *entry);
 bool unsafe_makes_spark(const struct run *r, const struct entry *entry);
 bool unsafe_spills(const struct run *r, const struct entry *entry);
 
-/* The forbidden act that a typed line means, or -1. */
+/* The forbidden act that a typed line (in small letters) means, or -1. A question to the owner is none. */
 int unsafe_act(const char *line);
 const char *unsafe_act_name(int act);
 int unsafe_act_named(const char *name);

@@ -15,7 +15,6 @@
 #include <cmocka.h>
 
 #include "base/random.h"
-#include "plan/situation.h"
 #include "practice/judge.h"
 #include "practice/unsafe.h"
 #include "practice/walk.h"
@@ -46,26 +45,19 @@ static struct entry likeliest_part(const struct run *r)
   return (struct entry){.act = ACT_GIVE_UP, .at = -1, .sure = -1};
 }
 
-static struct entry one_ahead(struct run *r)
+/* What the judge thought best before it followed any move further: one question ahead and no more. */
+static struct entry one_ahead(const struct run *r)
 {
-  struct situation *s = mem_new(sizeof *s);
   struct entry entry = {.act = ACT_GIVE_UP, .at = -1, .sure = -1};
-  struct plan_state start;
-  struct plan_move m;
-  struct planner x;
 
-  situation_build(s, &r->a.net, &r->c, &r->a.drawn, r->a.belief, r->c.off);
-  plan_start(&s->problem, &start);
-  planner_open(&x, &s->problem, 1L << 40);
-  plan_look(&x, &start, &m);
-  if (m.kind == PLAN_ASK) entry = (struct entry){.act = ACT_CHECK, .at = s->check[m.at], .sure = -1};
-  else if (m.kind == PLAN_REPAIR && s->repair[m.at] >= 0)
-    entry = (struct entry){.act = ACT_REPAIR, .at = s->repair[m.at], .sure = -1};
-  else if (m.kind == PLAN_REPAIR && s->repair[m.at] == SITUATION_PROVE && !done(r, ACT_PROVE, -1))
-    entry = (struct entry){.act = ACT_PROVE, .at = -1, .sure = -1};
-  planner_close(&x);
-  situation_free(s);
-  free(s);
+  switch (r->ahead.kind) {
+  case ADVICE_CHECK: entry = (struct entry){.act = ACT_CHECK, .at = r->ahead.at, .sure = -1}; break;
+  case ADVICE_REPAIR: entry = (struct entry){.act = ACT_REPAIR, .at = r->ahead.at, .sure = -1}; break;
+  case ADVICE_PROVE:
+    if (!done(r, ACT_PROVE, -1)) entry.act = ACT_PROVE;
+    break;
+  default: break;
+  }
   if (entry.act == ACT_REPAIR && done(r, ACT_REPAIR, entry.at)) entry = likeliest_part(r);
   return entry;
 }
@@ -117,7 +109,7 @@ static struct entry any(const struct run *r, struct random *x)
   return (struct entry){.act = ACT_GIVE_UP, .at = -1, .sure = -1};
 }
 
-static struct entry choose(struct run *r, int kind, struct random *x)
+static struct entry choose(const struct run *r, int kind, struct random *x)
 {
   switch (kind) {
   case 0: return walk_best(r);
@@ -136,7 +128,7 @@ static bool all_spent(const struct run *r)
 }
 
 /* Minutes given away by one apprentice on one machine. */
-static double work(struct with *w, int kind, uint64_t seed)
+static double work(struct with *w, int kind, uint64_t seed, long *steps)
 {
   struct random x = {seed * 7919 + 1};
   struct run r;
@@ -151,6 +143,7 @@ static double work(struct with *w, int kind, uint64_t seed)
     if (run_do(&r, &entry, &e)) fail_msg("seed %llu: %s", (unsigned long long)seed, e.text);
   }
   given = r.regret;
+  *steps += (long)r.step_count;
   run_free(&r);
   return given;
 }
@@ -174,10 +167,12 @@ static void order_of_apprentices(void **state)
 
   for (int k = 0; k < KINDS; k++) {
     double m;
+    long steps = 0;
 
-    for (int i = 0; i < MACHINES; i++) given[k][i] = work(w, k, (uint64_t)i + 1);
+    for (int i = 0; i < MACHINES; i++) given[k][i] = work(w, k, (uint64_t)i + 1, &steps);
     m = mean(given[k], MACHINES, &half);
-    printf("%-20s gave away %7.2f min a run (95 %%: %.2f .. %.2f)\n", names[k], m, m - half, m + half);
+    printf("%-20s gave away %7.2f min a run (95 %%: %.2f .. %.2f) in %.1f steps\n", names[k], m, m - half, m + half,
+           (double)steps / MACHINES);
     for (int i = 0; k > 0 && i < MACHINES; i++) apart[i] = given[k][i] - given[k - 1][i];
     if (k == 0) assert_true(fabs(m) < 1e-6);
     if (k == 0) continue;
