@@ -5,7 +5,8 @@
 (deffacts cautions-spark-and-tool "unwanted starts and turning parts"
   (caution (id plug-lead-off)
     (text "Lead off the plug and held well clear before hands go near blade, chain, tool or belt. A warm engine can fire when the shaft is turned.")
-    (defer-to "the maker's manual; in shops under it, 29 CFR 1910.147") (basis common-practice))
+    (defer-to "the maker's manual; in shops under it, 29 CFR 1910.147") (basis common-practice)
+    (source osha-1910-147) (place "scope: energy shut off before servicing"))
   (caution (id kill-lead-isolate)
     (text "With the kill lead off, the stop switch is dead. Have another way to stop it, the choke or the fuel tap, and put the lead back before the machine leaves.")
     (defer-to "the maker's manual") (basis common-practice))
@@ -112,7 +113,7 @@
     (text "Old fuel goes into a marked, closed fuel can and to a collection point. Not down a drain, not on the ground, not into the oil drum.")
     (defer-to "the local authority") (basis common-practice))
   (caution (id ethanol-limit)
-    (text "No fuel with 15 percent ethanol or more in these engines: barred for nonroad use, runs lean and attacks rubber.")
+    (text "No fuel with more than 10 percent ethanol in these engines (E15 and up): barred for nonroad use, runs lean and attacks rubber.")
     (defer-to "the maker's manual and the regulator") (basis published)
     (source cfr-40-80-1504) (place "para (a)(1)"))
   (caution (id gaseous-fuel)
