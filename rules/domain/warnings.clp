@@ -15,7 +15,8 @@
 (defrule warn-leak-reported
   "[common-practice] A machine that leaks fuel is put outside and looked at cold."
   (logical
-    (complained (complaint leaks-fuel)))
+    (complained (complaint leaks-fuel))
+    (not (has (feature gas-fuel)))) ; a leak of gas is handed over
   =>
   (assert (warn (caution fuel-vapour)))
   (assert (warn (caution no-spark-near-fuel))))
