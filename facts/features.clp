@@ -62,7 +62,10 @@
   (feature (id premix) (name "oil mixed into the fuel") (group oiling) (one-of yes)
     (ask "Does the oil go into the petrol?"))
   (feature (id gas-fuel) (name "runs on bottled or piped gas") (group fuel-parts)
-    (ask "Does it run on propane, butane or piped gas?"))
+    (bars float-bowl diaphragm suction-lift tank-on-carburettor fuel-tap pickup-filter inline-filter
+      vented-cap tank-vent-valve bowl-drain purge-bulb plastic-tank steel-tank pulse-pump gravity-feed
+      premix)
+    (ask "Does it run on propane, butane or piped gas (a set for both: is it run on gas now)?"))
   (feature (id plastic-tank) (name "plastic fuel tank") (group tank) (one-of yes)
     (ask "Is the fuel tank plastic?"))
   (feature (id steel-tank) (name "steel fuel tank") (group tank) (one-of yes)

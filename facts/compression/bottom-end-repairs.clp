@@ -14,7 +14,8 @@
       "New rod, cap its way round, dipper the right way, bolts and locks new."
       "Fresh oil, turn by hand, run in, change the oil early.")
     (off flywheel cylinder-head crankcase-cover)
-    (cautions plug-lead-off used-oil flywheel-puller gloves-solvent aluminium-threads)
+    (cautions plug-lead-off used-oil flywheel-puller gloves-solvent aluminium-threads
+      carbon-monoxide)
     (reuse "Rod bolts and locks never.")
     (basis common-practice))
   (repair (id replace-con-rod)
@@ -28,7 +29,8 @@
       "Crank must turn and the rod slide sideways freely."
       "New gasket, fresh oil, run in.")
     (off crankcase-cover flywheel)
-    (cautions plug-lead-off used-oil flywheel-puller gloves-solvent aluminium-threads)
+    (cautions plug-lead-off used-oil flywheel-puller gloves-solvent aluminium-threads
+      carbon-monoxide)
     (reuse "Rod bolts and locks never.")
     (basis common-practice))
   (repair (id replace-main-bearings)
@@ -56,7 +58,8 @@
       "Clips new, gaps up or down, piston arrow as it was."
       "Gaskets, fresh oil, run in.")
     (off cylinder-head crankcase-cover)
-    (cautions plug-lead-off used-oil flywheel-puller gloves-solvent aluminium-threads)
+    (cautions plug-lead-off used-oil flywheel-puller gloves-solvent aluminium-threads
+      carbon-monoxide)
     (reuse "Clips never.")
     (basis common-practice))
   (repair (id replace-crank-seals)

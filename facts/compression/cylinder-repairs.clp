@@ -16,7 +16,8 @@
       "Rod cap its own way round, bolts drawn up in turn to the figure."
       "Run in at changing load, top up, re-torque the head if the book says so.")
     (off cylinder-head crankcase-cover)
-    (cautions plug-lead-off hot-parts gloves-solvent used-oil aluminium-threads asbestos-like-dust)
+    (cautions plug-lead-off hot-parts gloves-solvent used-oil aluminium-threads asbestos-like-dust
+      carbon-monoxide)
     (reuse "Piston and rod may go back if in limits; gaskets never.")
     (basis common-practice))
   (repair (id free-or-renew-rings)
@@ -31,7 +32,7 @@
       "Rings that are scored, broken or dead are renewed as a set."
       "Clean port, crown and silencer as well; correct the oil or mix that gummed it.")
     (off cylinder-head)
-    (cautions plug-lead-off hot-parts gloves-solvent waste-fuel)
+    (cautions plug-lead-off hot-parts gloves-solvent waste-fuel carbon-monoxide)
     (reuse "Free, springy rings with a good gap may go back in their own grooves.")
     (basis common-practice))
   (repair (id replace-cylinder-and-piston)
@@ -46,7 +47,8 @@
       "New piston, rings, pin clips; cylinder new or bored to suit; rod checked."
       "Fresh oil, run in at changing load, change the oil early.")
     (off flywheel cylinder-head crankcase-cover)
-    (cautions plug-lead-off hot-parts gloves-solvent flywheel-puller used-oil aluminium-threads)
+    (cautions plug-lead-off hot-parts gloves-solvent flywheel-puller used-oil aluminium-threads
+      carbon-monoxide)
     (reuse "Pin clips, gaskets and rod locks never; the rod only if it gauges well.")
     (basis common-practice))
   (repair (id replace-piston-two-stroke)
@@ -56,14 +58,15 @@
     (tools "piston stop" "torque wrench")
     (steps
       "Find the cause first: pressure test, fuel and mix, filter, screen, fins, tool, mixture."
-      "Cylinder off. Smeared aluminium on plating: take it off with acid or fine paper only."
+      "Cylinder off. Smeared aluminium on plating comes off with fine paper."
+      "Acid eats chrome: only where the maker allows it, outdoors, face shield and rubber gloves."
       "Plating gone or deep scores: new cylinder as well."
       "New piston, rings and clips, arrow to the exhaust, clip gaps up or down; oil all parts."
       "Rinse the crankcase, new base gasket, bolts drawn up in turn."
       "Fresh mix, screws rich to start, no full throttle at length for a tankful.")
     (off muffler carburettor plug-boot)
-    (cautions plug-lead-off hot-parts gloves-solvent two-stroke-lean-seizure
-      emission-sealed-screws eye-protection)
+    (cautions plug-lead-off hot-parts gloves-solvent two-stroke-lean-seizure emission-sealed-screws
+      eye-protection aluminium-threads carbon-monoxide)
     (reuse "Clips, base gasket and fuel in the tank never.")
     (basis common-practice))
   (repair (id oil-the-cylinder)

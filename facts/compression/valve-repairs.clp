@@ -134,7 +134,8 @@
       "New camshaft and tappets together; oil the lobes well."
       "Marks in line, end play, new gasket; clearances; run at speed, not idle, at first.")
     (off flywheel crankcase-cover rocker-cover)
-    (cautions plug-lead-off used-oil flywheel-puller aluminium-threads lifting-tipping)
+    (cautions plug-lead-off used-oil flywheel-puller aluminium-threads lifting-tipping
+      carbon-monoxide)
     (reuse "Old tappets never on a new cam.")
     (basis common-practice))
   (repair (id set-valve-timing)

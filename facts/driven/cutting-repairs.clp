@@ -16,7 +16,8 @@
     (steps "Lead off. Blade off, look at adapter, shaft end and flywheel key."
       "New blade, lift side up, torque by the maker's figure."
       "Turn by hand: tips at one height. Run from behind the handle.") (off plug-boot blade)
-    (cautions plug-lead-off blade-edges damaged-blade lifting-tipping blade-brake)
+    (cautions plug-lead-off blade-edges damaged-blade lifting-tipping blade-brake stand-clear-tool
+      carbon-monoxide)
     (reuse "A bent or cracked blade is scrapped, never straightened.") (basis common-practice))
   (repair (id replace-bent-crankshaft) (name "renew the bent crankshaft, or write the engine off")
     (minutes 300) (parts-cost 120)
@@ -28,7 +29,7 @@
       "New blade. First start with nobody in line with the deck.")
     (off plug-boot blade blower-housing flywheel crankcase-cover)
     (cautions plug-lead-off bent-crankshaft flywheel-puller blade-edges used-oil aluminium-threads
-      damaged-blade)
+      damaged-blade stand-clear-tool carbon-monoxide)
     (reuse "A bent crankshaft is never straightened. Seals, key and gaskets are new.")
     (basis common-practice))
   (repair (id sharpen-blade) (name "sharpen and balance the blade") (minutes 25)
@@ -61,9 +62,9 @@
     (tools "torque wrench" "spanners" "tap for cleaning threads")
     (steps
       "Each bolt out, thread clean, look for stretch; renew doubtful ones and perished rubbers."
-      "Cracked frame: weld it or take it out of use."
+      "Cracked frame: out of use until a welder has mended it, tank and petrol away from it first."
       "Bolts into aluminium snug and no more, by the maker's figure; belt line true.")
-    (cautions plug-lead-off aluminium-threads hot-parts pinch-belts)
+    (cautions plug-lead-off aluminium-threads hot-parts pinch-belts no-spark-near-fuel)
     (reuse "Stretched or rusted bolts and flattened lock washers are not used again.")
     (basis common-practice))
   (repair (id replace-belt) (name "fit and set the drive belt") (minutes 40) (parts-cost 20)

@@ -60,7 +60,7 @@
     (steps "Engine off, lever worked to let the pressure out; look for leaks with cardboard only."
       "Tighten or renew the suction hose clamp; mend the leak."
       "Ram in, fill to the mark, run it through ten empty strokes, top up.")
-    (cautions hydraulic-injection hot-parts used-oil)
+    (cautions hydraulic-injection hot-parts used-oil carbon-monoxide moving-parts)
     (reuse "Oil like milk is changed, not topped up.") (basis common-practice))
   (repair (id replace-coupling) (name "renew the pump coupling") (minutes 70) (parts-cost 20)
     (parts "spider and key" "coupling halves if cut")
@@ -68,7 +68,8 @@
     (steps "Lead off. Pump off its bracket; renew spider and key; look at both shafts."
       "Set the gap between the halves by the maker's figure, shafts in line, screws locked."
       "Bolts into the engine's aluminium snug and no more; turn by hand, then run empty.")
-    (off plug-boot) (cautions plug-lead-off hydraulic-injection aluminium-threads)
+    (off plug-boot) (cautions plug-lead-off hydraulic-injection aluminium-threads carbon-monoxide
+      moving-parts)
     (reuse "A spider is never used twice.") (basis common-practice))
 )
 
@@ -161,7 +162,7 @@
     (steps "By a licensed electrician, or exactly as the maker's book for this set says."
       "Nothing plugged in; afterwards volts and hertz without and with load."
       "Tell the owner: unplug the load before stopping; run it every month or two.")
-    (cautions generator-shock capacitor-charge generator-back-feed) (basis common-practice))
+    (cautions generator-shock capacitor-charge generator-back-feed carbon-monoxide) (basis common-practice))
   (repair (id hand-over-generator) (name "hand the electrical end over") (minutes 15)
     (steps "Write down speed, hertz, volts of each outlet, state of brushes and breaker."
       "Say what windings and regulator may cost against another set."

@@ -42,6 +42,7 @@
     (labels "clear" "narrowed by carbon")
     (means "Port is open." "Scrape it with the piston covering the port.")
     (anyway 0.01)
+    (needs two-stroke)
     (off muffler)
     (tools "lamp")
     (steps

@@ -9,12 +9,13 @@
     (parts "silencer if crushed" "gasket")
     (tools "scraper")
     (steps
-      "Cold, off. Nest out with a hook; carbon knocked out, or burnt out outdoors (two-stroke)."
-      "Caustic only on steel, never aluminium; rinse and dry."
+      "Cold, off. Nest out with a hook; carbon knocked out."
+      "Two-stroke: it may be burnt out, outdoors and far from the machine and its fuel."
+      "Caustic only on steel, never aluminium, face shield and rubber gloves on; rinse and dry."
       "Crushed or nested behind baffles: new one."
       "New gasket, bolts in turn.")
     (off muffler)
-    (cautions hot-parts eye-protection gloves-solvent aluminium-threads)
+    (cautions hot-parts eye-protection gloves-solvent aluminium-threads no-spark-near-fuel)
     (reuse "Gasket never.")
     (basis common-practice))
   (repair (id clean-spark-arrester)

@@ -16,7 +16,7 @@
       "Pull the line off the carburettor inlet and let it run half a minute."
       "With a pulse pump: lead off the plug and earthed, crank, and watch for spurts."
       "Slow: loosen the cap and look again.")
-    (cautions fuel-vapour no-spark-near-fuel spark-test-grounded waste-fuel)
+    (cautions fuel-vapour no-spark-near-fuel spark-test-grounded waste-fuel plug-lead-off)
     (mistakes "Watching two seconds of what was standing in the hose."
       "Holding the end higher than the carburettor inlet.")
     (also-called "fuel flow" "line off test")

@@ -112,7 +112,7 @@
   (repair (id open-fuel-tap) (name "open the fuel tap") (minutes 3)
     (steps "Open the tap fully." "Wait a minute for the bowl to fill."
       "Start with choke as from cold." "Show the owner the two positions.")
-    (cautions fuel-vapour)
+    (cautions fuel-vapour carbon-monoxide)
     (basis common-practice))
   (repair (id clean-or-replace-tap) (name "clean or replace the fuel tap") (minutes 25)
     (parts "fuel tap" "tap seal") (parts-cost 12)
@@ -160,7 +160,7 @@
       "Wash out the tank and its small well."
       "New diaphragm and gasket, refit with no leak at the joint." "Fill half, start.")
     (cautions fuel-vapour no-spark-near-fuel gloves-solvent compressed-air eye-protection
-      passages-no-wire)
+      passages-no-wire carbon-monoxide)
     (reuse
       "A creased or stiff diaphragm does not go back; strong cleaner off all plastic and rubber.")
     (basis common-practice)))

@@ -29,7 +29,7 @@
       "Open the bowl drain, or slacken the line at the carburettor."
       "Let it run until it comes without bubbles; lift or shake out any high loop."
       "Close, wipe, cap on, start.")
-    (cautions fuel-vapour no-spark-near-fuel waste-fuel)
+    (cautions fuel-vapour no-spark-near-fuel waste-fuel carbon-monoxide)
     (basis common-practice))
   (repair (id rebuild-pulse-pump) (name "rebuild or replace the pulse pump") (minutes 35)
     (parts "pump diaphragm and gasket set, or pump") (parts-cost 20)
@@ -48,7 +48,7 @@
     (steps "Hose: same bore and stiffness, pushed fully home, clipped."
       "Passage: carburettor off, clean the hole, gasket with its hole over it."
       "Blow it clear of oil." "Test that it holds, then run.")
-    (cautions fuel-vapour no-spark-near-fuel pressure-test-low)
+    (cautions fuel-vapour no-spark-near-fuel pressure-test-low carbon-monoxide)
     (reuse "A torn gasket or slack hose does not go back.")
     (basis common-practice))
   (repair (id replace-purge-bulb) (name "replace the purge bulb") (minutes 15)

@@ -114,7 +114,7 @@
     (mistakes "Blaming the lowest wet part." "Testing with an empty tank.")
     (also-called "petrol leak")
     (basis common-practice))
-  (check (id fill-height-asked) (name "how full it was filled") (system fuel) (kind ask)
+  (check (id fill-height-asked) (name "fill height of the tank") (system fuel) (kind ask)
     (ask "When it dripped, how high had it been filled?")
     (results below-neck to-the-brim)
     (labels "below the neck" "to the brim, or nobody knows when to stop")

@@ -23,7 +23,7 @@
       "Clip it clear of edges, muffler, flywheel, folding handle."
       "Meter open at run, closed at stop. Test that it stops.")
     (off blower-housing)
-    (cautions plug-lead-off kill-lead-isolate hot-parts)
+    (cautions plug-lead-off kill-lead-isolate hot-parts carbon-monoxide)
     (reuse "Tape over a chafe on a hot part does not last.")
     (basis common-practice))
   (repair (id reroute-stop-wire)

@@ -49,10 +49,10 @@
   (sign (fault cooling-fins-clogged) (check load-removed-run)
     (result runs-well) (chance sometimes) (basis estimate))
 
-  (fault (id flywheel-fan-broken) (name "flywheel fan blades broken")
+  (fault (id flywheel-fan-broken) (name "flywheel cracked or its fan blades broken")
     (system lubrication) (sort damage) (base-rate 0.004)
-    (is "Blades of the flywheel fan are missing.")
-    (comes-about "Levered off with a screwdriver, something sucked in, dropped.")
+    (is "Blades of the flywheel fan are missing, or the flywheel itself is cracked.")
+    (comes-about "Levered or hammered off, something sucked in, dropped, run over its speed.")
     (shows "Hot and shakes; rattles in the housing.")
     (looks-like cooling-fins-clogged flywheel-fan-look shroud-missing flywheel-fan-look
       main-bearing-worn flywheel-fan-look)

@@ -111,7 +111,7 @@
       "Clean the plug. Fit so that it cannot turn."
       "Off must stop the engine, start must fall back by itself.")
     (off control-panel)
-    (cautions battery-short plug-lead-off)
+    (cautions battery-short plug-lead-off carbon-monoxide)
     (basis common-practice))
   (repair (id renew-start-fuse)
     (name "find the short and renew the fuse") (minutes 30) (parts-cost 2)

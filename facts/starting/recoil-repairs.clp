@@ -10,12 +10,13 @@
       "flame to seal ends"
       "clamp or wire to hold the pulley")
     (steps "Starter off. Let the spring down under control, or hold the pulley if it is wound."
-      "Old rope out, note length and knot. Ends sealed, knot tight and trimmed."
+      "Old rope out, note length and knot."
+      "New ends sealed in a flame away from the machine and its fuel; knot tight and trimmed."
       "Preload about one to two turns so that the handle sits home."
       "At full pull the spring must not be bound."
       "Look why: rough eyelet, hard engine, pull angle.")
     (off recoil-starter)
-    (cautions recoil-spring eye-protection plug-lead-off)
+    (cautions recoil-spring eye-protection plug-lead-off no-spark-near-fuel)
     (reuse "Shorter old rope may serve only if it keeps full pull.")
     (basis published) (source tm-10-4320-309-14) (place "Table 4-1, items 1 and 2"))
   (repair (id renew-recoil-spring)
@@ -30,7 +31,7 @@
       "Frost and slow only: wash off the thick grease.")
     (off recoil-starter)
     (cautions recoil-spring eye-protection plug-lead-off)
-    (reuse "Do not anneal and re-bend a broken end more than once.")
+    (reuse "A broken spring is renewed; an end annealed and bent anew is for one no longer sold.")
     (basis published) (source tm-10-4320-309-14) (place "Table 4-1, item 2"))
   (repair (id renew-recoil-pawls)
     (name "renew or free the pawls") (minutes 30) (parts-cost 10)

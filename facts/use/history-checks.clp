@@ -39,7 +39,7 @@
     (mistakes "Giving it two minutes when the owner says it takes twenty."
       "Trying it without the load on which it dies.")
     (also-called "when does it stop" "stalls when") (basis common-practice))
-  (check (id how-it-stopped) (name "how it stopped") (system use) (kind ask) (engine any)
+  (check (id how-it-stopped) (name "the way it stopped") (system use) (kind ask) (engine any)
     (minutes 1) (ask "How did it stop the last time?")
     (results by-operator faded cut-dead bang-or-crunch)
     (labels "it was switched off" "it faded, spluttered and died" "it cut dead as if switched off"
@@ -121,7 +121,7 @@
     (anyway 0.08) (steps "Ask about a pressure washer and about a cover that was left off.")
     (mistakes "Drying the outside and leaving water in the plug boot and filter box.")
     (basis common-practice))
-  (check (id choked-starts-tried) (name "how often pulled on choke") (system use) (kind ask)
+  (check (id choked-starts-tried) (name "pulls with the choke shut") (system use) (kind ask)
     (engine any) (minutes 1)
     (ask "How many pulls did it get with the choke shut or the primer pumped?") (results few many)
     (labels "a few" "many")
@@ -158,7 +158,7 @@
     (cautions moving-parts crank-kickback carbon-monoxide stand-clear-tool)
     (mistakes "Explaining while they do it; you then see your own drill.")
     (also-called "starting procedure" "how do you start it") (basis common-practice))
-  (check (id how-shut-down-asked) (name "how it is shut down") (system use) (kind ask) (engine any)
+  (check (id how-shut-down-asked) (name "the way it is shut down") (system use) (kind ask) (engine any)
     (minutes 1) (ask "Is it run at idle a little before it is switched off?")
     (results idled-down from-full-speed) (labels "idled first" "switched off at full speed")
     (means "The silencer has cooled and cleared."

@@ -19,7 +19,7 @@
       "Oil that smells of petrol is changed before it runs."
       "Have the owner start it by the book, cold and warm.") (off plug-boot plug)
     (cautions no-spark-near-fuel fuel-vapour spark-test-grounded crank-kickback hot-parts
-      moving-parts carbon-monoxide) (reuse "A wet plug that is otherwise good is dried and goes back.")
+      moving-parts carbon-monoxide plug-lead-off) (reuse "A wet plug that is otherwise good is dried and goes back.")
     (basis common-practice))
   (repair (id fill-oil-and-look-for-loss) (name "fill the oil and find where it went") (minutes 15)
     (parts-cost 6) (parts "engine oil of the maker's grade") (tools "funnel" "clean rag")

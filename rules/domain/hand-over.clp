@@ -309,8 +309,8 @@
   (assert (warn (caution generator-back-feed))))
 
 (defrule hand-flywheel-broken
-  "[common-practice] Fan blades gone: out of balance, maybe cracked at the hub. Not welded, not
-   run. The maker's workshop judges it and says which one fits."
+  "[common-practice] Fan blades gone or the flywheel cracked: out of balance, and it may burst. Not
+   welded, not run. The maker's workshop judges it and says which one fits."
   (logical
     (finding (check flywheel-fan-look) (result blades-broken) (sure ?s1&:(> ?s1 0.6))))
   =>

@@ -15,7 +15,8 @@
 (defrule warn-leak-reported
   "[common-practice] A machine that leaks fuel is put outside and looked at cold."
   (logical
-    (complained (complaint leaks-fuel)))
+    (complained (complaint leaks-fuel))
+    (not (has (feature gas-fuel)))) ; a leak of gas is handed over
   =>
   (assert (warn (caution fuel-vapour)))
   (assert (warn (caution no-spark-near-fuel))))
@@ -480,3 +481,22 @@
   =>
   (assert (warn (caution blade-brake)))
   (assert (warn (caution plug-lead-off))))
+
+(defrule advise-set-right-first
+  "[common-practice] What was found shut, switched off or empty is put right first and it is tried
+   again by the book: all other checks wait for that."
+  (logical
+    (or (finding (check fuel-tap-position|fuel-level) (result shut|empty) (sure ?s1&:(> ?s1 0.4)))
+        (finding (check stop-switch-position) (result off) (sure ?s1&:(> ?s1 0.4))))
+    (not (finding (check runs-at-all|when-it-dies) (result runs|keeps-running))))
+  =>
+  (assert (advise (about set-right-first))))
+
+(defrule advise-make-interlocks-first
+  "[common-practice] Bar held, seat taken, drive and tool out: make all of it and try again by the
+   book before anything is taken apart."
+  (logical
+    (finding (check interlock-state|load-engaged) (result not-made|engaged) (sure ?s1&:(> ?s1 0.4)))
+    (not (finding (check runs-at-all|when-it-dies) (result runs|keeps-running))))
+  =>
+  (assert (advise (about set-right-first))))

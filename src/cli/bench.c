@@ -31,6 +31,7 @@ static bool assess(struct bench *b)
   b->c.learned = b->history.jobs > 0 ? &b->history.chances : NULL;
   if (assess_case(b->assessor, &b->c, &b->a, &e) == 0) {
     b->assessed = true;
+    if (b->a.disposition == DISPOSITION_HAND_OVER) b->pending = -1; /* what was asked waits too */
     return true;
   }
   bench_say("%s", e.text);

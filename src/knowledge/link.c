@@ -82,8 +82,8 @@ static void check_ids(const struct knowledge *k, enum entry_kind kind, struct pr
     for (size_t r = 0; r < k->retired_count; r++)
       if (strcmp(k->retired[r].id, ids[i]) == 0)
         problem_add(p, true, "retired-id", o->file, o->line,
-                    "id \"%s\" was retired (%s:%d) and must not be used again.", ids[i],
-                    k->retired[r].origin.file, k->retired[r].origin.line);
+                    "id \"%s\" was retired (%s:%d) and must not be used again. Give yours another id.",
+                    ids[i], k->retired[r].origin.file, k->retired[r].origin.line);
   }
   free(ids);
 }
@@ -155,7 +155,7 @@ static void find_cover_loops(struct knowledge *k, struct problems *p)
     for (; c >= 0 && mark[c] == 0; c = k->covers[c].under) mark[c] = i + 1;
     if (c < 0 || mark[c] != i + 1) continue;
     problem_add(p, true, "cover-loop", k->covers[c].origin.file, k->covers[c].origin.line,
-                "cover \"%s\" ends up under itself.", k->covers[c].id);
+                "cover \"%s\" ends up under itself. Take one (under ...) of that chain out.", k->covers[c].id);
     k->covers[c].under = -1; /* so that nobody walks round it for ever */
   }
   free(mark);
@@ -250,7 +250,8 @@ static void link_bands(struct knowledge *k, struct bands *b, struct problems *p)
   for (size_t i = 1; i < b->limits.count; i++)
     if (b->limits.items[i] <= b->limits.items[i - 1])
       problem_add(p, true, "bands", b->origin.file, b->origin.line,
-                  "the limits of bands \"%s\" do not rise: %g after %g.", b->id, b->limits.items[i],
+                  "the limits of bands \"%s\" do not rise: %g after %g. Results and limits go from "
+                  "the lowest reading up.", b->id, b->limits.items[i],
                   b->limits.items[i - 1]);
   if (b->check < 0) return;
   c = &k->checks[b->check];

@@ -330,7 +330,8 @@ void rules_scan(const struct schema *schema, struct arena *arena, const char *fi
     for (size_t i = 0; i < before; i++)
       if (strcmp((*cards)[i].id, name->text) == 0)
         problem_add(p, true, "duplicate-id", file, n->line,
-                    "rule \"%s\" is already at %s:%d; one would silently replace the other.",
+                    "rule \"%s\" is already at %s:%d; one would silently replace the other. "
+                    "Give yours another name.",
                     name->text, (*cards)[i].origin.file, (*cards)[i].origin.line);
     scan_rule(&l, arena, n, cards, count, room);
   }
@@ -353,7 +354,24 @@ static bool slot_kind(const char *slot, enum entry_kind *kind)
   return false;
 }
 
-/* Calls back for every constant word in a constraint such as a|b or ?x&~a. */
+/* A word that names no entry, or no result of the check: with the nearest that there is. */
+static void say_unknown(const struct knowledge *k, enum entry_kind kind, int check, const char *file,
+                        int line, const char *word, struct problems *p)
+{
+  const char **ids = NULL, *near = NULL;
+  size_t count;
+
+  if (p->count < PROBLEMS_KEPT && check < 0) { /* beyond that nobody would see it */
+    knowledge_ids(k, kind, &ids, &count);
+    near = text_nearest(word, ids, count);
+  }
+  problem_add(p, true, "unknown-id", file, line, "the rule names \"%s\", but there is no such %s%s%s%s%s", word,
+              check >= 0 ? "result of check " : "entry", check >= 0 ? k->checks[check].id : "",
+              near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
+  free(ids);
+}
+
+/* Looks at every constant word in a constraint such as a|b or ?x&~a. */
 static void check_words(const struct knowledge *k, enum entry_kind kind, int check,
                         const char *file, const struct node *v, struct problems *p)
 {
@@ -369,9 +387,7 @@ static void check_words(const struct knowledge *k, enum entry_kind kind, int che
     at += skip + n;
     if (n == 0 || word[0] == '?' || word[0] == '=' || word[0] == '$') continue;
     if (check >= 0 ? check_result(&k->checks[check], word) < 0 : knowledge_find(k, kind, word) < 0)
-      problem_add(p, true, "unknown-id", file, v->line, "the rule names \"%s\", but there is no such %s%s.",
-                  word, check >= 0 ? "result of check " : "entry",
-                  check >= 0 ? k->checks[check].id : "");
+      say_unknown(k, kind, check, file, v->line, word, p);
   }
 }
 

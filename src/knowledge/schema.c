@@ -176,9 +176,9 @@ static bool check_values(const struct slot *s, const char *file, const struct no
     problem_add(p, true, "slot-value", file, given->line, "slot %s takes exactly one value.", s->name);
   for (; v; v = v->next) {
     if (!type_fits(s, v))
-      problem_add(p, true, "slot-value", file, v->line, "slot %s takes %s, not %s%s%s.", s->name,
-                  type_words(s->types), v->kind == NODE_LIST ? "a list" : "\"", v->text,
-                  v->kind == NODE_LIST ? "" : "\"");
+      problem_add(p, true, "slot-value", file, v->line, "slot %s takes %s, not %s%s%s", s->name,
+                  type_words(s->types), v->kind == NODE_LIST ? "a list: is a \")\" missing before it?" : "\"", v->text,
+                  v->kind == NODE_LIST ? "" : "\".");
     else if (v->kind == NODE_WORD && !word_allowed(s, v->text))
       say_allowed(s, file, v, p);
     else if (v->kind == NODE_NUMBER && (v->number < s->low || v->number > s->high))
@@ -197,7 +197,10 @@ static void say_unknown_slot(const struct template *t, const char *file, const s
 
   for (size_t i = 0; i < t->slot_count; i++) names[i] = t->slots[i].name;
   near = text_nearest(word, names, t->slot_count);
-  if (*word)
+  if (*word && given->first->next && given->first->next->kind == NODE_LIST) /* an entry of its own */
+    problem_add(p, true, "slot-name", file, given->line,
+                "a %s has no slot \"%s\". Does the entry before this one lack its last \")\"?", t->name, word);
+  else if (*word)
     problem_add(p, true, "slot-name", file, given->line, "a %s has no slot \"%s\"%s%s%s", t->name,
                 word, near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
   else

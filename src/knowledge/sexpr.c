@@ -125,6 +125,17 @@ static bool ends_word(char c)
   return c == ' ' || c == '\t' || c == '\r' || c == '\n' || c == '(' || c == ')' || c == '"' || c == ';';
 }
 
+/* The curly quotes of word processors, U+201C to U+201F and the low and angled ones. */
+static bool curly_quote(const char *word)
+{
+  static const char *const quotes[] = {"\xe2\x80\x9c", "\xe2\x80\x9d", "\xe2\x80\x9e", "\xe2\x80\x9f",
+                                       "\xc2\xab", "\xc2\xbb"};
+
+  for (size_t i = 0; i < sizeof quotes / sizeof quotes[0]; i++)
+    if (strstr(word, quotes[i])) return true;
+  return false;
+}
+
 static int read_word(struct reader *r)
 {
   size_t start = r->at;
@@ -135,6 +146,8 @@ static int read_word(struct reader *r)
     return refuse(r, r->line, "a word is longer than 128 bytes. Is a space or a quote missing?");
   n = add(r, NODE_WORD, r->line);
   n->text = arena_text(r->arena, r->text + start, r->at - start);
+  if (curly_quote(n->text))
+    return refuse(r, r->line, "curly quotes, as word processors make them, are no quotes. Type plain ones: \".");
   if (is_number(n->text)) {
     n->kind = NODE_NUMBER;
     n->number = number_value(n->text);
@@ -178,6 +191,34 @@ static int check_bytes(struct reader *r)
                     : "holds bytes that are not UTF-8 text. Save the file as UTF-8.");
 }
 
+static const struct node *first_list(const struct node *n)
+{
+  for (const struct node *c = n->first; c; c = c->next)
+    if (c->kind == NODE_LIST) return c;
+  return NULL;
+}
+
+/* Where the lost bracket most likely belongs. Facts are three lists deep, so a list inside a slot
+ * is something that should have begun after it: the entry before swallowed the next one, whose
+ * slots then look like lists inside a slot, or one slot swallowed the next. */
+static int refuse_unclosed(struct reader *r)
+{
+  const struct node *top = r->open[1];
+
+  for (const struct node *entry = top->first; entry && node_is_word(top->first, "deffacts"); entry = entry->next)
+    for (const struct node *slot = entry->first; slot; slot = slot->next) {
+      const struct node *inner = first_list(slot);
+      const struct node *lost = inner && slot->first->next == inner ? entry : slot;
+
+      if (!inner) continue;
+      if (lost == entry) inner = slot;
+      return err_set(r->e, EX_DATAERR, r->file, lost->line,
+                     "the bracket opened here is never closed: \"(%s\" in line %d stands inside it.",
+                     node_head(inner), inner->line);
+    }
+  return refuse(r, top->line, "the bracket opened here is never closed.");
+}
+
 int sexpr_read(struct arena *arena, const char *file, const char *text, size_t len,
                struct node **out, struct err *e)
 {
@@ -206,8 +247,7 @@ int sexpr_read(struct arena *arena, const char *file, const char *text, size_t l
       status = read_word(&r);
     }
   }
-  if (status == 0 && r.depth > 0)
-    status = refuse(&r, r.open[1]->line, "the bracket opened here is never closed.");
+  if (status == 0 && r.depth > 0) status = refuse_unclosed(&r);
   *out = r.open[0];
   return status;
 }

@@ -495,12 +495,25 @@ static void what_next(struct buf *out, const struct knowledge *k, const struct b
   answer_plan(out, k, a, width);
 }
 
+/* Somebody is hurt: said before anything about the machine, and once more in its place. */
+static void injury_first(struct buf *out, const struct knowledge *k, const struct assessment *a, int width)
+{
+  for (size_t i = 0; i < a->drawn.count; i++) {
+    const struct conclusion *d = &a->drawn.items[i];
+
+    if (d->kind != HAND_OVER || strcmp(d->word, "doctor-now") != 0) continue;
+    note(out, k, "Hand over to ", person(d->word), d->rule, width);
+    buf_add(out, "\n");
+  }
+}
+
 void answer_text(struct buf *out, const struct knowledge *k, const struct bench_case *c,
                  struct assessment *a, int width)
 {
   char chance[16];
 
   assess_advise(a, c);
+  injury_first(out, k, a, width);
   answer_words(out, k, c, width);
   answer_ranking(out, k, a, 6);
   buf_addf(out, "     %-46s %10s\n\n", "nothing broken", chance_words(chance, a->sound));

@@ -5,6 +5,7 @@
 #include "base/text.h"
 #include "report/answer.h"
 #include "report/listing.h"
+#include "report/parts.h"
 
 struct page { struct buf *out; const struct knowledge *k; int width; };
 
@@ -114,31 +115,42 @@ static void show_bands(struct page *p, const struct bands *b)
   rests_on(p, &b->origin);
 }
 
-/* The warnings of an entry, each with whose word goes before ours. */
-static void show_cautions(struct page *p, const struct refs *cautions)
+/* The warnings of an entry and of the covers that come off for it, each with whose word goes before ours. */
+static void show_cautions(struct page *p, const struct refs *own, const struct refs *off)
 {
-  for (size_t i = 0; i < cautions->count; i++) {
-    const struct caution *c = &p->k->cautions[cautions->at[i]];
+  int *ids = mem_array(p->k->caution_count + 1, sizeof *ids);
+  struct bench_case any;
+  static const struct refs none;
+  size_t count = 0;
 
-    linef(p, "CAUTION", "%s [%s]", c->text, c->defer_to);
-  }
+  case_begin(&any, p->k);
+  part_add_cautions(p->k, &any, own, off ? off : &none, ids, &count);
+  for (size_t i = 0; i < count; i++)
+    linef(p, "CAUTION", "%s [%s]", p->k->cautions[ids[i]].text, p->k->cautions[ids[i]].defer_to);
+  case_free(&any);
+  free(ids);
 }
 
 static void show_check(struct page *p, int at)
 {
   const struct knowledge *k = p->k;
   const struct check *c = &k->checks[at];
+  bool banded = false;
 
   linef(p, "check", "%s (%s)", c->name, c->id);
   line(p, "asks", c->ask);
-  show_cautions(p, &c->cautions);
+  show_cautions(p, &c->cautions, &c->off);
   linef(p, "kind", "%s, %s, engine %s, %.3g min", c->kind_id, c->system, c->engine, c->minutes);
   if (c->unit) linef(p, "measured in", "%s (tolerance %g)", c->unit_name, c->tolerance);
   if (c->possible.count == 2) linef(p, "possible", "%g to %g", c->possible.items[0], c->possible.items[1]);
   for (size_t i = 0; i < c->results.count; i++)
     linef(p, i ? "" : "results", "%s: %s. %s", c->results.items[i], c->labels.items[i], c->means.items[i]);
   for (size_t i = 0; i < k->bands_count; i++)
-    if (k->bands[i].check == at) show_bands(p, &k->bands[i]);
+    if (k->bands[i].check == at) {
+      if (!banded) line(p, "limits", "The maker's figure, from a spec card or with the case, comes before all of these.");
+      banded = true;
+      show_bands(p, &k->bands[i]);
+    }
   refs(p, "needs", &c->needs);
   refs(p, "off first", &c->off);
   lines(p, "tools", &c->tools);
@@ -178,7 +190,7 @@ static void show_cover(struct page *p, int at)
   const struct cover *c = &p->k->covers[at];
 
   linef(p, "cover", "%s (%s)", c->name, c->id);
-  show_cautions(p, &c->cautions);
+  show_cautions(p, &c->cautions, NULL);
   if (c->under >= 0) line(p, "under", p->k->covers[c->under].name);
   linef(p, "minutes", "%g off, %g on; the engine %s run without it", c->minutes_off, c->minutes_on,
         c->run_without ? "may" : "must not");
@@ -193,7 +205,7 @@ static void show_repair(struct page *p, int at)
   const struct repair *r = &p->k->repairs[at];
 
   linef(p, "repair", "%s (%s)", r->name, r->id);
-  show_cautions(p, &r->cautions);
+  show_cautions(p, &r->cautions, &r->off);
   linef(p, "minutes", "%g, parts about %g", r->minutes, r->parts_cost);
   refs(p, "off first", &r->off);
   lines(p, "parts", &r->parts);
@@ -239,12 +251,14 @@ static void show_source(struct page *p, int at)
 {
   const struct knowledge *k = p->k;
   const struct source *s = &k->sources[at];
+  size_t before;
 
   linef(p, "source", "%s (%s)", s->title, s->id);
   line(p, "edition", s->edition);
   linef(p, "kind", "%s; %s", s->kind, strcmp(s->status, "memory") == 0 ? "remembered, not read" : s->status);
   line(p, "note", s->note);
   line(p, "rests on it", "(id, place in the source, where it stands)");
+  before = p->out->len;
   for (size_t i = 0; i < k->caution_count; i++) rested(p, at, &k->cautions[i].origin, k->cautions[i].id);
   for (size_t i = 0; i < k->cover_count; i++) rested(p, at, &k->covers[i].origin, k->covers[i].id);
   for (size_t i = 0; i < k->check_count; i++) rested(p, at, &k->checks[i].origin, k->checks[i].id);
@@ -253,6 +267,7 @@ static void show_source(struct page *p, int at)
   for (size_t i = 0; i < k->repair_count; i++) rested(p, at, &k->repairs[i].origin, k->repairs[i].id);
   for (size_t i = 0; i < k->sign_count; i++) rested(p, at, &k->signs[i].origin, k->signs[i].fault_id);
   for (size_t i = 0; i < k->rule_count; i++) rested(p, at, &k->rules[i].origin, k->rules[i].id);
+  if (p->out->len == before) line(p, "", "nothing among facts and rules");
 }
 
 static const struct { enum entry_kind kind; void (*show)(struct page *, int); } pages[] = {

@@ -46,6 +46,12 @@ static const struct {
 } refused[] = {
     {"(a\n(b)", 1, "never closed"},
     {"\n\n(a \"x\ny\" (b)\n", 3, "never closed"},
+    /* an entry without its last bracket, a slot without its own, and what can only be guessed at */
+    {"(deffacts f \"\"\n (a (b c))\n (d (e f)\n (g (h i)))", 3, "\"(g\" in line 4 stands inside it"},
+    {"(deffacts f \"\"\n (a\n  (b c\n  (d e)))\n", 3, "\"(d\" in line 4 stands inside it"},
+    {"(deffacts f \"\"\n (a (b c))\n", 1, "opened here is never closed."},
+    {"(defrule r (a (b (c d)))\n", 1, "opened here is never closed."},
+    {"(a)\n(b \xe2\x80\x9c" "c\xe2\x80\x9d)", 2, "curly quotes"},
     {"(a)\n)\n", 2, "too many"},
     {"(a))", 1, "too many"},
     {"(a\n\n \"open\n text)", 3, "never ends"},
