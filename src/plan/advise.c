@@ -132,8 +132,9 @@ static void be_exact(struct adviser *a)
 }
 
 /* The figures are estimates: checks that come to nearly the same are a tie, and of those the one
- * that tells most about what is behind the trouble goes first. It must still come cheaper than
- * repairing or giving up straight away. */
+ * that tells most about what is behind the trouble for each minute that it takes goes first: a
+ * look before a test that has to be set up. It must still come cheaper than repairing or giving up
+ * straight away. */
 static void prefer_telling(struct adviser *a)
 {
   double most = a->moves[0].cost * (1 + knowledge_setting(a->s.k, "near-tie", 0)), best = -1;
@@ -142,7 +143,9 @@ static void prefer_telling(struct adviser *a)
 
   if (a->moves[0].move.kind != PLAN_ASK) return;
   for (size_t i = 0; i < a->count && a->moves[i].cost <= most && a->moves[i].move.kind == PLAN_ASK; i++) {
-    double tells = plan_information(&a->s.problem, &a->start, a->moves[i].move.at);
+    const struct plan_question *q = &a->s.problem.questions[a->moves[i].move.at];
+    double tells = plan_information(&a->s.problem, &a->start, a->moves[i].move.at) /
+                   plan_question_cost(&a->s.problem, &a->start, q);
 
     if (!a->moves[i].kept || tells <= best) continue;
     best = tells;
