@@ -127,7 +127,7 @@
       "Cover off, element out."
       "Hold paper to a lamp: light must come through."
       "Squeeze foam: drips mean too much oil or fuel. Smell it."
-      "Look at the seal rim and the clean side for dust.") (off air-box) (engine stopped)
+      "Look at the seal rim and the clean side for dust.") (off filter-element) (engine stopped)
     (cautions fuel-vapour)
     (mistakes
       "tapping a soaked paper filter and putting it back"

@@ -20,7 +20,7 @@
       "Outdoors. Put 5 drops (a quarter of a mL) in the throat; no more."
       "Put the filter cover back; cap the can and set it well away."
       "Plug in, lead on, people clear of the tool; pull or crank three times."
-      "Wet plug already: leave this test and dry the plug first.") (off air-box) (engine cranking)
+      "Wet plug already: leave this test and dry the plug first.") (off filter-element) (engine cranking)
     (cautions prime-few-drops starting-fluid no-spark-near-fuel fuel-vapour stand-clear-tool
       carbon-monoxide)
     (mistakes
@@ -237,7 +237,7 @@
       "Engine stopped, filter off, look down the throat."
       "Work the control end to end and watch the plate, not the lever."
       "Unhook the link and work the plate alone: it falls free."
-      "Find what holds it: link, spring, gum, cable, bent lever.") (off air-box) (engine stopped)
+      "Find what holds it: link, spring, gum, cable, bent lever.") (off filter-element) (engine stopped)
     (cautions overspeed)
     (mistakes
       "looking at the lever only: the plate can slip on its shaft"
@@ -269,7 +269,7 @@
     (steps
       "Look within a minute of the stop."
       "Feel the body at the throttle: icy or wet, and look inside for rime."
-      "Wait five to ten minutes: it starts again as if nothing was wrong.") (off air-box)
+      "Wait five to ten minutes: it starts again as if nothing was wrong.") (off filter-element)
     (engine hot) (cautions hot-parts carbon-monoxide)
     (mistakes
       "looking when the ice has melted"

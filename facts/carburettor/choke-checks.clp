@@ -19,7 +19,7 @@
       "Filter off; look at the plate, not at the lever."
       "Work the control end to end."
       "Automatic: cold, the plate stands shut; move it by finger, it is free."
-      "Not full: unhook link or cable at the carburettor and work it there.") (off air-box)
+      "Not full: unhook link or cable at the carburettor and work it there.") (off filter-element)
     (engine stopped) (cautions moving-parts)
     (mistakes
       "believing the lever: the plate slips on the shaft"

@@ -351,3 +351,28 @@
     (finding (check compression) (result weak|very-low) (sure ?s2&:(> ?s2 0.4))))
   =>
   (assert (pointless (check dust-track-in-throat))))
+
+(defrule pointless-leak-where-not-suspect
+  "[common-practice] Nobody rigs air to a cylinder that has not been found weak: feel the
+   compression or put the gauge on it first."
+  (logical
+    (not (finding (check compression) (result weak|very-low)))
+    (not (finding (check compression-feel) (result soft|none)))
+    (not (finding (check compression-wet)))
+    (not (finding (check leak-down) (result leaks|leaks-badly)))
+    (not (finding (check prime-test) (result nothing)))
+    (not (finding (check head-gasket-soot) (result soot-track))))
+  =>
+  (assert (pointless (check leak-down-where))))
+
+(defrule pointless-running-checks-no-spark
+  "[common-practice] It does not start and the tester shows no spark: what has to be watched with
+   the engine running cannot be watched yet."
+  (logical
+    (finding (check spark-test) (result none) (sure ?s1&:(> ?s1 0.6)))
+    (complained (runs no))
+    (not (complained (runs yes|dies)))
+    (not (finding (check runs-at-all) (result runs|fires-then-dies)))
+    (check-engine (check ?c) (engine running|hot)))
+  =>
+  (assert (pointless (check ?c))))

@@ -324,3 +324,45 @@
   (assert (pointless (check starter-cable-drop)))
   (assert (pointless (check ground-side-drop)))
   (assert (pointless (check solenoid-stud-drop))))
+
+(defrule pointless-how-it-starts-when-it-runs
+  "[common-practice] The owner has it running and does not say that it dies: trying whether it
+   starts, warm or cold, or waiting for it to die answers nothing that was asked."
+  (logical
+    (exists (complained (runs yes)))
+    (not (complained (runs no|dies|unknown)))
+    (not (complained (complaint hard-start-cold))))
+  =>
+  (assert (pointless (check runs-at-all)))
+  (assert (pointless (check when-it-dies)))
+  (assert (pointless (check restart-after-cooling))))
+
+(defrule pointless-start-when-it-cannot-be-turned
+  "[common-practice] It is brought in because it cannot be turned over: what needs it started or
+   spun waits until it can."
+  (logical
+    (exists (complained (complaint will-not-turn|pulls-free|starter-clicks|starter-spins)))
+    (not (complained (complaint ~will-not-turn&~pulls-free&~starter-clicks&~starter-spins)))
+    (not (finding (check recoil-off-turn) (result turns)))
+    (not (finding (check starter-sound) (result turns-engine))))
+  =>
+  (assert (pointless (check runs-at-all)))
+  (assert (pointless (check prime-test)))
+  (assert (pointless (check spark-with-new-plug)))
+  (assert (pointless (check starting-drill-shown))))
+
+(defrule pointless-petrol-not-in-question
+  "[common-practice] Shaking, noise, racing, a stiff rope or an oil leak does not come from the
+   petrol: leave can, bowl and choke habits alone."
+  (logical
+    (exists (complained (complaint races|will-not-stop|will-not-turn|pulls-hard|vibrates|noisy
+      |leaks-oil|creeps-at-idle)))
+    (not (complained (complaint ~races&~will-not-stop&~will-not-turn&~pulls-hard&~vibrates&~noisy
+      &~leaks-oil&~creeps-at-idle)))
+    (not (finding (check runs-at-all) (result no-fire|fires-then-dies)))
+    (not (finding (check when-it-dies) (result ~keeps-running))))
+  =>
+  (assert (pointless (check fuel-look-and-smell)))
+  (assert (pointless (check bowl-drain-flow)))
+  (assert (pointless (check bowl-inside)))
+  (assert (pointless (check choked-starts-tried))))

@@ -1,5 +1,6 @@
 /* cases.c - runs case files: what must come first, what must not, which cautions must show,
- * what is to be done. Usage: cases FILE-OR-FOLDER... (folders with all that is below them) */
+ * what is to be done; at the end how many of each expectation were met, of the files that could be
+ * read. Usage: cases FILE-OR-FOLDER... (folders with all that is below them) */
 #include <stdio.h>
 #include <stdlib.h>
 
@@ -8,6 +9,7 @@
 #include "report/parts.h"
 
 static size_t passed, failed;
+static struct expect_tally tally[EXPECT_MEMBERS];
 
 static void run_file(const struct knowledge *k, const char *path)
 {
@@ -21,7 +23,7 @@ static void run_file(const struct knowledge *k, const char *path)
   if (case_file_read(k, path, &f, &e) == 0) {
     if (assessor_open(k, &assessor, &e) == 0 && assess_case(assessor, &f.c, &a, &e) == 0) {
       if (expects_next(&f)) assess_advise(&a, &f.c);
-      expect_all(k, &f, &a, &b);
+      expect_tallied(k, &f, &a, &b, tally);
       if (b.len)
         buf_addf(&b, " [first: %s %.2f, sound %.2f]", part_fault_id(k, a.ranking[0].fault),
                  a.ranking[0].blame, a.sound);
@@ -61,6 +63,8 @@ int main(int argc, char **argv)
     }
     free(files);
   }
+  for (size_t i = 0; i < EXPECT_MEMBERS; i++)
+    if (tally[i].wanted) printf("%s: expected %zu, met %zu\n", expect_members[i], tally[i].wanted, tally[i].met);
   printf("%zu passed, %zu failed\n", passed, failed);
   knowledge_free(&k);
   return failed > 0 || passed == 0;

@@ -131,29 +131,42 @@ static void check_next(const struct knowledge *k, const struct assessment *a, co
 
 bool expects_next(const struct case_file *f) { return json_member(f->want, "next") != NULL; }
 
+const char *const expect_members[EXPECT_MEMBERS] = {"first",    "first-three", "not-first", "not-in-first-three",
+                                                    "cautions", "disposition", "next"};
+
 void expect_all(const struct knowledge *k, const struct case_file *f, const struct assessment *a,
                 struct buf *b)
 {
-  static const char *const members[] = {"first",    "first-three", "not-first", "not-in-first-three",
-                                        "cautions", "disposition", "next"};
+  struct expect_tally unread[EXPECT_MEMBERS] = {{0, 0}};
+
+  expect_tallied(k, f, a, b, unread);
+}
+
+void expect_tallied(const struct knowledge *k, const struct case_file *f, const struct assessment *a,
+                    struct buf *b, struct expect_tally *tally)
+{
   size_t found = 0;
 
   for (const struct json *m = json_first(f->want); m; m = json_next(m)) {
-    bool ok = false;
+    size_t i = 0;
 
-    for (size_t i = 0; i < sizeof members / sizeof members[0]; i++)
-      ok = ok || strcmp(json_name(m), members[i]) == 0;
-    if (!ok) complain(b, "unknown expectation", json_name(m), NO_RANK);
+    while (i < EXPECT_MEMBERS && strcmp(json_name(m), expect_members[i]) != 0) i++;
+    if (i == EXPECT_MEMBERS) complain(b, "unknown expectation", json_name(m), NO_RANK);
     found++;
   }
   if (found == 0) complain(b, "expects", "nothing", NO_RANK);
-  check_rank(k, a, f->want, "first", 0, 1, b);
-  check_rank(k, a, f->want, "first-three", 0, 3, b);
-  check_rank(k, a, f->want, "not-first", 1, NO_RANK, b);
-  check_rank(k, a, f->want, "not-in-first-three", 3, NO_RANK, b);
-  check_cautions(k, &f->c, a, f->want, b);
-  check_disposition(k, a, f->want, b);
-  check_next(k, a, f->want, b);
+  for (size_t i = 0; i < EXPECT_MEMBERS; i++) {
+    static const size_t from[] = {0, 0, 1, 3}, to[] = {1, 3, NO_RANK, NO_RANK};
+    size_t before = b->len;
+
+    if (!json_member(f->want, expect_members[i])) continue;
+    if (i < 4) check_rank(k, a, f->want, expect_members[i], from[i], to[i], b);
+    else if (i == 4) check_cautions(k, &f->c, a, f->want, b);
+    else if (i == 5) check_disposition(k, a, f->want, b);
+    else check_next(k, a, f->want, b);
+    tally[i].wanted++;
+    tally[i].met += b->len == before;
+  }
 }
 
 bool expects_fault(const struct case_file *f, const char *fault)

@@ -23,6 +23,17 @@ void case_file_free(struct case_file *f);
 void expect_all(const struct knowledge *k, const struct case_file *f, const struct assessment *a,
                 struct buf *b);
 
+/* The members that an expectation may have, and of how many files with one it was met. */
+enum { EXPECT_MEMBERS = 7 };
+extern const char *const expect_members[EXPECT_MEMBERS];
+struct expect_tally {
+  size_t wanted, met;
+};
+
+/* expect_all; adds to the EXPECT_MEMBERS entries of tally. */
+void expect_tallied(const struct knowledge *k, const struct case_file *f, const struct assessment *a,
+                    struct buf *b, struct expect_tally *tally);
+
 /* Does it name checks of which one must be recommended first ("next")? Then assess_advise is
  * wanted before expect_all. */
 bool expects_next(const struct case_file *f);
