@@ -117,7 +117,7 @@
     (defer-to "the maker's manual and the regulator") (basis published)
     (source cfr-40-80-1504) (place "para (a)(1)"))
   (caution (id gaseous-fuel)
-    (text "Runs on gas: shut the bottle first. A smell of gas: everybody out, nothing switched, no spark; propane lies in pits. Regulator, hoses and leaks are for a licensed gas fitter.")
+    (text "Runs on gas: shut the bottle first. Smell of gas: all out, nothing switched; propane lies in pits. Regulator, hoses and leaks are for a licensed gas fitter.")
     (defer-to "a licensed gas fitter") (basis common-practice))
   (caution (id hot-parts)
     (text "Let silencer and head cool before touching them, and keep clear of the exhaust. Burns come long after it has stopped.")

@@ -16,7 +16,7 @@
     (anyway 0.002) (basis estimate))
   (complaint (id pulls-hard) (name "pulls hard or kicks back") (runs unknown) (needs recoil)
     (ask "Is it very hard to pull, or does the rope kick back?")
-    (near will-not-turn hard-start-cold no-start-cold)
+    (near will-not-turn hard-start-cold)
     (says "hard to pull" "kicks back" "yanks the rope out of my hand" "rope snatches"
       "hurts my arm"
       "stiff to pull" "stiff to turn over" "rope snatches back" "nearly broke my thumb"

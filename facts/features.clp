@@ -64,7 +64,7 @@
   (feature (id gas-fuel) (name "runs on bottled or piped gas") (group fuel-parts)
     (bars float-bowl diaphragm suction-lift tank-on-carburettor fuel-tap pickup-filter inline-filter
       vented-cap tank-vent-valve bowl-drain purge-bulb plastic-tank steel-tank pulse-pump gravity-feed
-      premix)
+      afterfire-solenoid premix)
     (ask "Does it run on propane, butane or piped gas (a set for both: is it run on gas now)?"))
   (feature (id plastic-tank) (name "plastic fuel tank") (group tank) (one-of yes)
     (ask "Is the fuel tank plastic?"))

@@ -208,6 +208,21 @@
     (steps "Lead off, cover, chain and bar off; clean out the dust first, then look.")
     (off plug-boot chain-and-bar) (cautions plug-lead-off chain-edges)
     (mistakes "Cleaning the bar and not the slot in the saw's body.") (basis common-practice))
+  (check (id bar-oil-leak-where) (name "where bar oil leaks") (system driven) (kind look)
+    (engine stopped) (minutes 4)
+    (ask "Wiped dry and left standing on card: where does bar oil come out?")
+    (results at-the-bar cap-or-tank)
+    (labels "nowhere, or a drop at the bar" "at cap, hose or tank")
+    (means "A drop from the bar groove overnight is how it is built: tell the owner."
+      "Cap ring, hose or tank lets it out.")
+    (anyway 0.03) (needs cutting-chain) (tools "cardboard" "rag")
+    (steps "Chain brake on. Wipe the case dry, tank full, cap shut as the owner shuts it."
+      "Lay it on card for half an hour with other work, upright, then on its side."
+      "Look at cap, hose and seam before the bar.")
+    (cautions chain-edges used-oil)
+    (mistakes "Taking the oil that was flung about at work for a leak."
+      "Looking with the tank empty.")
+    (also-called "bar oil leak") (basis common-practice))
   (check (id gearbox-oil) (name "gearbox oil or grease") (system driven) (kind look)
     (engine stopped) (minutes 4) (ask "How is the oil or grease in the gearbox?")
     (results right low-or-dry metal-in-it)

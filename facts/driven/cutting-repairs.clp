@@ -131,6 +131,14 @@
 )
 
 (deffacts deck-repairs "repairs of the deck"
+  (repair (id seal-bar-oil-tank) (name "seal the bar oil tank") (minutes 25) (parts-cost 6)
+    (parts "cap or its ring" "oil hose, if split")
+    (tools "screwdriver" "pliers" "rag")
+    (steps "Lead off. Tank emptied into a can; cap ring and seat wiped clean, ring looked at."
+      "Ring hard or flat, cap thread worn: new. Hose split where it enters the tank: new."
+      "A cracked case is renewed, not glued. Fill with bar oil, stand it on card.")
+    (cautions plug-lead-off chain-edges used-oil)
+    (reuse "A hard ring is not used again.") (basis common-practice))
   (repair (id replace-spindle-bearings) (name "renew the spindle bearings") (minutes 60)
     (parts-cost 25) (parts "bearings, or the spindle housing complete" "blade bolt")
     (tools "puller or press" "torque wrench" "gloves" "wood block")

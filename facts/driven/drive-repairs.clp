@@ -62,6 +62,20 @@
       "Ram in, fill to the mark, run it through ten empty strokes, top up.")
     (cautions hydraulic-injection hot-parts used-oil carbon-monoxide moving-parts)
     (reuse "Oil like milk is changed, not topped up.") (basis common-practice))
+  (repair (id mend-hydraulic-leak) (name "renew the hydraulic hose or seal") (minutes 60)
+    (parts-cost 35)
+    (parts "hose made up for the pressure on the plate" "fitting seal" "ram seal kit")
+    (consumables "hydraulic oil of the maker's kind")
+    (tools "spanners" "cardboard" "drain pan" "seal pick")
+    (steps "Engine off, lead off, ram in; lever worked both ways until the pressure is gone."
+      "Hose: one made up for the pressure on the plate, same length, clear of edges."
+      "Fitting: clean faces, new seal, held by a second spanner; snug, then the maker's torque."
+      "Ram: rod scratched is renewed; seals by a kit, else a hydraulics workshop."
+      "Fill, ten empty strokes from the side, top up, look with card.")
+    (cautions hydraulic-injection plug-lead-off eye-protection used-oil hot-parts carbon-monoxide
+      moving-parts)
+    (reuse "A chafed hose is not wrapped; a crushed seal is not used again.")
+    (basis common-practice))
   (repair (id replace-coupling) (name "renew the pump coupling") (minutes 70) (parts-cost 20)
     (parts "spider and key" "coupling halves if cut")
     (tools "hex keys" "puller" "feeler gauges" "spanners")

@@ -269,6 +269,21 @@
       "Look for the leak with cardboard, never with a hand.")
     (cautions hydraulic-injection hot-parts)
     (mistakes "Filling it with the ram out: it overflows.") (basis common-practice))
+  (check (id hydraulic-leak-where) (name "where hydraulic oil leaks") (system driven) (kind look)
+    (engine stopped) (minutes 6)
+    (ask "Pressure off and wiped dry: where does hydraulic oil show?")
+    (results dry hose-or-fitting ram-or-valve)
+    (labels "nowhere" "at a hose or fitting" "at the ram rod or the valve")
+    (means "No leak on the hydraulic side." "Renew the hose, or seal the fitting."
+      "Seals of ram or valve: a hydraulics workshop if there is no kit.")
+    (anyway 0.02 0.03) (needs hydraulic-end) (tools "cardboard" "rag" "lamp")
+    (steps "Ask first whether anybody was touched by the oil. Engine off, key out, lead off."
+      "Work the lever both ways to let the pressure out. Wash and wipe dry."
+      "Twenty strokes from the side, nobody near, stop, pressure off, then look with card and lamp."
+      "Rub nothing along a hose: a pinhole jets when the pressure is on.")
+    (cautions hydraulic-injection plug-lead-off eye-protection hot-parts carbon-monoxide)
+    (mistakes "Feeling for it with a hand." "Tightening a fitting under pressure.")
+    (also-called "hydraulic leak") (basis common-practice))
   (check (id pump-coupling-look) (name "coupling of engine and pump") (system driven) (kind look)
     (engine stopped) (minutes 6) (ask "Is the coupling between engine and hydraulic pump whole?")
     (results whole broken) (labels "whole" "spider gone or key out")

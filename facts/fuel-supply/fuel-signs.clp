@@ -256,6 +256,8 @@
     (chance 0.2) (basis estimate)))
 
 (deffacts signs-of-too-much-oil-in-mix "complaints and signs"
+  (leads (fault too-much-oil-in-mix) (complaint leaks-oil) (chance 0.06)
+    (basis estimate))
   (leads (fault too-much-oil-in-mix) (complaint smoke-blue) (chance 0.4) (basis estimate))
   (leads (fault too-much-oil-in-mix) (complaint hard-start-cold) (chance 0.2) (basis estimate))
   (leads (fault too-much-oil-in-mix) (complaint weak) (chance 0.15) (basis estimate))

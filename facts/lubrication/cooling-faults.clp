@@ -22,7 +22,7 @@
     (chance 0.015) (basis estimate))
   (leads (fault cooling-fins-clogged) (complaint overheats) (chance sometimes) (basis estimate))
   (leads (fault cooling-fins-clogged) (complaint dies-hot) (chance 0.15) (basis estimate))
-  (leads (fault cooling-fins-clogged) (complaint no-start-hot) (chance sometimes) (basis estimate))
+  (leads (fault cooling-fins-clogged) (complaint no-start-hot) (chance seldom) (basis estimate))
   (leads (fault cooling-fins-clogged) (complaint weak) (chance sometimes) (basis estimate))
   (leads (fault cooling-fins-clogged) (complaint knocks) (chance seldom) (basis estimate))
   (leads (fault cooling-fins-clogged) (complaint uses-oil) (chance seldom) (basis estimate))

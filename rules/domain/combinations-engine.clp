@@ -320,3 +320,15 @@
     (has (feature solid-state)))
   =>
   (assert (speaks (fault coil-dead) (decibans 4))))
+
+(defrule speaks-two-stroke-smoke-is-mix
+  "[common-practice] A two-stroke burns its oil with its fuel: blue smoke is the mix, or a carboned
+   exhaust, long before it is rings."
+  (logical
+    (has (feature two-stroke))
+    (exists (or (complained (complaint smoke-blue))
+                (finding (check exhaust-smoke) (result blue) (sure ?s1&:(> ?s1 0.4))))))
+  =>
+  (assert (speaks (fault too-much-oil-in-mix) (decibans 3)))
+  (assert (speaks (fault rings-worn) (decibans -6)))
+  (assert (speaks (fault rings-stuck) (decibans -3))))

@@ -237,13 +237,14 @@
   (assert (hand-over (to makers-workshop))))
 
 (defrule hand-ride-on-drive
-  "[common-practice] Belt sound and it does not pull: a sealed drive with its oil and pump is for
-   the maker's workshop."
+  "[common-practice] Belt sound, freewheel rod home, and it does not pull: a sealed drive with its
+   oil and pump is for the maker's workshop."
   (logical
     (machine (class ride-on-mower))
     (finding (check belt-look) (result sound) (sure ?s2&:(> ?s2 0.4)))
     (finding (check tool-turns) (result slips|not-at-all) (sure ?s3&:(> ?s3 0.4)))
-    (has (feature hydraulic-end)))
+    (has (feature hydraulic-end))
+    (finding (check drive-bypass-look) (result driving) (sure ?s4&:(> ?s4 0.4))))
   =>
   (assert (hand-over (to makers-workshop))))
 

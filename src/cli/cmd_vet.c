@@ -16,6 +16,7 @@
 struct run {
   const struct args *args;
   char *shipped, *own; /* folders; own is NULL when there is none */
+  size_t files, own_files; /* read, and how many of these from the own folder */
   struct knowledge k;
   struct problems p;
   bool compared;
@@ -107,8 +108,8 @@ static void print_text(const struct run *r)
     printf("%s:%d: %s%s\n", x->file, x->line, x->serious ? "" : "(worth a look) ", x->text);
   }
   if (r->p.count > kept(&r->p)) printf("... and %zu more\n", r->p.count - kept(&r->p));
-  printf("%zu faults, %zu checks, %zu signs, %zu rules looked through: ", k->fault_count, k->check_count,
-         k->sign_count, k->rule_count);
+  printf("%zu faults, %zu checks, %zu signs, %zu rules in %zu files, %zu of them yours, looked through: ",
+         k->fault_count, k->check_count, k->sign_count, k->rule_count, r->files, r->own_files);
   if (r->p.count == 0) printf("nothing wrong.\n");
   else printf("%zu to mend, %zu worth a look.\n", r->p.serious, r->p.count - r->p.serious);
   if (r->compared) print_changes(&r->changed);
@@ -183,6 +184,8 @@ static int look(struct run *r, struct err *e)
   int status = find_files(r->shipped, r->args->positional_count ? r->args->positional[0] : r->own, &files, e);
 
   if (status) return status;
+  r->files = files.count;
+  for (size_t i = 0; i < files.count; i++) r->own_files += files.items[i].own;
   status = load_files(&files, &r->k, &r->p, e);
   if (status == 0 && r->p.serious == 0) try_engine(&r->k, &r->p);
   usable = status == 0 && r->p.serious == 0;
