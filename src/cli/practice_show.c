@@ -29,7 +29,7 @@ void practice_show_machine(const struct practice *p)
 
   for (size_t i = 0; i < p->k->feature_count; i++)
     if (r->c.features[i] == TRI_HAS) buf_addf(&has, "%s%s", has.len ? ", " : "", p->k->features[i].name);
-  bench_say("A %s. The owner says: \"%s\".", p->k->classes[r->c.machine_class].name,
+  bench_say("A %s. The owner says: \"%s\"", p->k->classes[r->c.machine_class].name,
             hidden_words(&r->hidden));
   bench_say("It has: %s.", buf_text(&has));
   buf_free(&has);
@@ -183,7 +183,7 @@ void practice_show_path(const struct practice *p)
 {
   size_t from = p->run.step_count > PAGE ? p->run.step_count - PAGE : 0;
 
-  bench_say("The owner says: \"%s\".", hidden_words(&p->run.hidden));
+  bench_say("The owner says: \"%s\"", hidden_words(&p->run.hidden));
   if (from) bench_say("(%zu earlier steps)", from);
   for (size_t i = from; i < p->run.step_count; i++) {
     struct buf b = {0};

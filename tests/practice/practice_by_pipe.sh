@@ -9,7 +9,6 @@ one=(--as anna --case "$work/mower.json" --level free)
 practice "${one[@]}" -- "banana" "don't know" "checks fule" "checks fuel 2" "99" "checks spark" "open the bonnet" \
   "repair" "declare" "points gap" "repair reed" "declare main jet blocked, 180 %" "compression 6 kg" "no" "hint" \
   "starting fluid" "path" "quit"
-owner_says
 says "What do you do first?"
 says "I know no check called \"banana\""
 says "Not knowing is where it starts"
@@ -69,7 +68,7 @@ says "did you mean \"debrief\""
 # unsafe acts stop the run and explain; made safe first they do not
 practice --as dora --seed 3 --class chainsaw --level free -- "starting fluid" "no"
 says "Starting fluid in a two-stroke"
-says "score 0"
+says "Score 0"
 practice --as dora --seed 4 --class walk-behind-mower --level free --new -- "blade-look" "no"
 says "The plug lead was still on"
 practice --as dora --seed 4 --class walk-behind-mower --level free --new -- "lead off" "blade-look" "fuel-look-and-smell" "spark test" "no"
