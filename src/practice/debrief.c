@@ -31,6 +31,18 @@ void debrief_result(struct buf *out, const struct knowledge *k, const struct cas
   buf_add(out, text);
 }
 
+/* Was it stopped here, before it was done? */
+static bool stopped_at(const struct run *r, const struct step *s)
+{
+  return r->end == RUN_UNSAFE && s == &r->steps[r->step_count - 1];
+}
+
+/* How a repair came out, as far as one sees it: what was worn or dirty is in one's hand. */
+static const char *outcome(const struct run *r, const struct step *s, const char *cured)
+{
+  return stopped_at(r, s) ? "not done" : s->fixed ? cured : s->hit ? "something was wrong there, but it is still the same" : "still the same";
+}
+
 void debrief_step(struct buf *out, const struct run *r, const struct step *s)
 {
   const struct knowledge *k = r->k;
@@ -39,20 +51,20 @@ void debrief_step(struct buf *out, const struct run *r, const struct step *s)
   case ACT_CHECK:
     buf_addf(out, "%s: ", k->checks[s->entry.at].name);
     if (s->result.sure > 0) debrief_result(out, k, &s->result);
-    else buf_add(out, r->end == RUN_UNSAFE ? "not made" : "no clear answer");
+    else buf_add(out, stopped_at(r, s) ? "not made" : "no clear answer");
     break;
   case ACT_OPEN: buf_addf(out, "took off the %s", k->covers[s->entry.at].name); break;
   case ACT_REPAIR:
     buf_addf(out, "%s: %s", k->repairs[s->entry.at].name,
-             s->fixed ? "it runs as it should" : "still the same");
+             outcome(r, s, "it runs as it should"));
     break;
   case ACT_PROVE:
     buf_addf(out, "ran it as the owner does: %s",
-             s->fixed ? "nothing wrong with it" : "it does what the owner said");
+             stopped_at(r, s) ? "not done" : s->fixed ? "nothing wrong with it" : "it does what the owner said");
     break;
   case ACT_DECLARE:
     buf_addf(out, "declared %s: %s", debrief_fault(k, s->entry.at),
-             s->fixed ? "that was it" : "still the same");
+             outcome(r, s, "that was it"));
     break;
   case ACT_GIVE_UP: buf_add(out, "gave it up"); break;
   default: buf_addf(out, "%s: not done", unsafe_act_name(s->entry.at)); break;
@@ -111,7 +123,7 @@ static void why_of_trying(struct buf *out, const struct run *r, const struct ste
                                                                  : -1;
 
   if (s->fixed || (s->entry.act != ACT_PROVE && s->entry.act != ACT_REPAIR && s->entry.act != ACT_DECLARE)) return;
-  if (m->fault >= 0 && r->k->faults[m->fault].repair == repair) buf_add(out, "it was put right, and that was not it");
+  if (m->fault >= 0 && r->k->faults[m->fault].repair == repair) buf_add(out, s->hit ? "it was put right, and something else is wrong too" : "it was put right, and that was not it");
   else if (m->fault == -2 && m->db < 0) buf_add(out, "it was run as the owner does, and did what the owner said");
   else if (m->db > 0) buf_add(out, "what was ruled out left more for it");
 }
@@ -172,7 +184,7 @@ void debrief_judged(struct buf *out, const struct run *r, const struct step *s)
 {
   bool fix = s->entry.act == ACT_REPAIR || s->entry.act == ACT_DECLARE;
 
-  if (r->end == RUN_UNSAFE && s == &r->steps[r->step_count - 1]) {
+  if (stopped_at(r, s)) {
     buf_add(out, "Stopped.");
   } else if (s->right) {
     buf_add(out, fix && !s->hit ? "Right to try, though it was not it" : "Right");
@@ -318,7 +330,10 @@ static enum astray kind_of(const struct run *r, size_t at)
   return s->better.kind == ADVICE_REPAIR ? ASTRAY_LATE : ASTRAY_DEARER;
 }
 
-static const char luck[] = " It was it: that was luck.";
+static const char *luck(const struct step *s)
+{
+  return s->fixed ? " It was it: that was luck." : s->hit ? " It was one of two things wrong: that was luck." : "";
+}
 
 static void add_chance(struct buf *out, double chance)
 {
@@ -337,13 +352,13 @@ static void say(struct buf *b, const struct run *r, size_t at, enum astray kind)
     buf_addf(b, "\"%s\" (step %zu) had spoken against it, which left ", r->k->checks[against->entry.at].name,
              (size_t)(against - r->steps) + 1);
     add_chance(b, s->chance);
-    buf_addf(b, "; you did it all the same.%s", s->hit ? luck : "");
+    buf_addf(b, "; you did it all the same.%s", luck(s));
     break;
   case ASTRAY_PART:
     buf_addf(b, "%.0f minutes and %.0f in parts on ", s->minutes, s->parts);
     add_chance(b, s->chance);
     buf_addf(b, " that this was it. First: %s (%.1f min).%s", buf_text(&better), s->better_minutes,
-             s->hit ? luck : "");
+             luck(s));
     break;
   case ASTRAY_SOON:
     if (s->chance >= 0) {
@@ -352,7 +367,7 @@ static void say(struct buf *b, const struct run *r, size_t at, enum astray kind)
       buf_add(b, ". ");
     }
     buf_addf(b, "There was still something worth its minutes: %s (%.1f min).%s", buf_text(&better),
-             s->better_minutes, s->hit ? luck : "");
+             s->better_minutes, luck(s));
     break;
   case ASTRAY_COVER:
     buf_addf(b, "%.0f minutes of covers before it was clear that they had to come off. First: %s (%.1f min).",

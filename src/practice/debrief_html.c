@@ -217,21 +217,23 @@ static void draw_belief(struct buf *out, const struct debrief *d)
   struct series lines[LINES] = {{0}};
   const struct run *r = d->run;
   size_t n = choose(r, lines), last = r->step_count ? r->step_count : 1;
-  double wide = WIDE - 60;
+  double wide = WIDE - 60, top = 0.25;
 
   if (n == 0) return;
+  for (size_t s = 0; s < n; s++)
+    while (top < 1 && highest(&lines[s], r->step_count) > top) top += 0.25;
   buf_add(out, "<h2>What was believed, step by step</h2>\n");
   buf_addf(out,
            "<svg viewBox=\"0 0 %d %zu\" role=\"img\" aria-label=\"Belief in the leading causes after each "
            "step\">\n",
            WIDE, CHART + 46 + 18 * n);
   shade_lost(out, r, wide);
-  for (int p = 0; p <= 100; p += 25)
+  for (int p = 0; p <= 100 * top; p += top > 0.5 ? 25 : 10)
     buf_addf(out,
              "<line x1=\"40\" x2=\"%.0f\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#ddd\"/><text x=\"0\" "
              "y=\"%.1f\">%d %%</text>\n",
-             40 + wide, 10 + CHART * (1 - p / 100.0), 10 + CHART * (1 - p / 100.0),
-             14 + CHART * (1 - p / 100.0), p);
+             40 + wide, 10 + CHART * (1 - p / top / 100), 10 + CHART * (1 - p / top / 100),
+             14 + CHART * (1 - p / top / 100), p);
   for (size_t i = 0; i <= r->step_count; i += 1 + last / 20)
     buf_addf(out, "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%zu</text>\n",
              40 + wide * (double)i / (double)last, CHART + 28, i);
@@ -240,7 +242,7 @@ static void draw_belief(struct buf *out, const struct debrief *d)
              "<polyline fill=\"none\" stroke=\"%s\" stroke-width=\"2.5\" stroke-dasharray=\"%s\" points=\"",
              colours[s], dashes[s]);
     for (size_t i = 0; i <= r->step_count; i++)
-      buf_addf(out, "%.1f,%.1f ", 40 + wide * (double)i / (double)last, 10 + CHART * (1 - lines[s].at[i]));
+      buf_addf(out, "%.1f,%.1f ", 40 + wide * (double)i / (double)last, 10 + CHART * (1 - lines[s].at[i] / top));
     buf_addf(out,
              "\"/>\n<line x1=\"40\" x2=\"80\" y1=\"%zu\" y2=\"%zu\" stroke=\"%s\" stroke-width=\"2.5\" "
              "stroke-dasharray=\"%s\"/><text x=\"88\" y=\"%zu\">",

@@ -191,7 +191,10 @@ bool unsafe_makes_spark(const struct run *r, const struct entry *entry)
   return engine_turns(&r->k->checks[entry->at]);
 }
 
-bool unsafe_spills(const struct run *r, const struct entry *entry) { return warned(r, entry, spill_caution); }
+bool unsafe_spills(const struct run *r, const struct entry *entry)
+{
+  return entry->act != ACT_REPAIR && entry->act != ACT_DECLARE && warned(r, entry, spill_caution);
+}
 
 /* Where the piece stands in the line, at the start of a word; NULL when it does not. */
 static const char *at_word(const char *line, const char *piece, size_t length)
