@@ -90,7 +90,8 @@ static void show_choices(const struct practice *p, int check)
     bench_say("It shows a number in %s, and what that is for this engine is yours to judge.", c->unit->name);
     return;
   }
-  for (size_t i = 0; i < c->labels.count; i++) buf_addf(&b, "%s%zu. %s", i ? "; " : "", i + 1, c->labels.items[i]);
+  for (size_t i = 0; i < c->labels.count; i++)
+    buf_addf(&b, "%s%zu. %s", i ? "; " : "", i + 1, c->labels.items[i]);
   bench_say("It can show: %s.", buf_text(&b));
   buf_free(&b);
 }
@@ -166,9 +167,9 @@ static bool ask_repair(struct practice *p, const struct entry *entry)
 
 bool practice_prepare(struct practice *p, struct entry *entry, char **expect)
 {
-  int repair = entry->act == ACT_REPAIR                        ? entry->at
+  int repair = entry->act == ACT_REPAIR                      ? entry->at
                : entry->act == ACT_DECLARE && entry->at >= 0 ? p->k->faults[entry->at].repair
-                                                               : -1;
+                                                             : -1;
 
   if (p->record.sitting.level == LEVEL_GUIDED && entry->act == ACT_CHECK) {
     show_cautions(p, &p->k->checks[entry->at].cautions, &p->k->checks[entry->at].off);
@@ -231,7 +232,8 @@ void practice_compare(const struct practice *p, const struct step *s)
   if (s->entry.act != ACT_CHECK || !s->expect || practice_unknown(s->expect) || s->falls_on < 0) return;
   expected = expected_result(c, s->expect);
   if (expected < 0)
-    bench_say("You expected: %s. Does this fit it? If not, which cause has just become less likely?", s->expect);
+    bench_say("You expected: %s. Does this fit it? If not, which cause has just become less likely?",
+              s->expect);
   else if (expected == s->falls_on) bench_say("As you expected.");
   else
     bench_say("You expected: %s. It shows: %s. Which cause that you had in mind does that speak against?",
@@ -247,7 +249,8 @@ static bool near_limit(const struct practice *p, const struct step *s, int said)
     bool beside = (b->result_at[i] == said && b->result_at[i + 1] == s->falls_on) ||
                   (b->result_at[i] == s->falls_on && b->result_at[i + 1] == said);
 
-    if (beside && fabs(s->result.value - b->limits.items[i]) <= p->k->checks[s->entry.at].tolerance) return true;
+    if (beside && fabs(s->result.value - b->limits.items[i]) <= p->k->checks[s->entry.at].tolerance)
+      return true;
   }
   return false;
 }
@@ -268,8 +271,9 @@ void practice_judge_reading(const struct practice *p, const struct step *s)
   if (n >= 1) {
     if ((int)n - 1 == s->falls_on) bench_say("So it is.");
     else if (near_limit(p, s, (int)n - 1))
-      bench_say("That may be said too: it lies on the limit, within what the instrument is off by. Such a reading "
-                "weighs little either way.");
+      bench_say(
+          "That may be said too: it lies on the limit, within what the instrument is off by. Such a reading "
+          "weighs little either way.");
     else bench_say("Not quite.");
   }
   free(line);

@@ -240,9 +240,10 @@ int practice_find_repair(struct practice *p, const char *words)
   free(names);
   if (found == -1) found = by_what_is_wrong(p, words);
   if (found == -1 && !p->again)
-    bench_say("I know nothing to be done on this machine called \"%s\". Name the part (repair main jet), or what "
-              "would be wrong with it (repair fuel stale).",
-              words);
+    bench_say(
+        "I know nothing to be done on this machine called \"%s\". Name the part (repair main jet), or what "
+        "would be wrong with it (repair fuel stale).",
+        words);
   if (found == NONE_OF_THESE && !p->again)
     bench_say("Then name it otherwise: by the part, or by what would be wrong with it.");
   return found;
@@ -290,8 +291,8 @@ static bool wants_name(const char *rest, const char *example)
 /* "at the ", "whether ": words before the thing that is meant. */
 static const char *past_small_words(const char *line)
 {
-  static const char *const small[] = {"at", "for", "the", "a", "an", "to", "if", "whether", "about", "him", "her",
-                                      "them", "owner"};
+  static const char *const small[] = {"at",      "for",   "the", "a",   "an",   "to",   "if",
+                                      "whether", "about", "him", "her", "them", "owner"};
   const char *rest;
 
   for (size_t i = 0; i < sizeof small / sizeof small[0]; i++)
@@ -409,8 +410,8 @@ static int lead_wanted(const char *line)
 /* "clean the air filter", "new plug", unless a check is called so: "drain with all off". */
 static bool means_repair(const struct practice *p, const char *line)
 {
-  static const char *const verbs[] = {"clean", "change", "adjust", "tighten", "sharpen", "drain", "swap",
-                                      "renew", "fix", "free", "grind", "charge"};
+  static const char *const verbs[] = {"clean", "change", "adjust", "tighten", "sharpen", "drain",
+                                      "swap",  "renew",  "fix",    "free",    "grind",   "charge"};
   const char *rest;
 
   for (size_t i = 0; i < sizeof verbs / sizeof verbs[0]; i++)

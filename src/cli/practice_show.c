@@ -29,8 +29,7 @@ void practice_show_machine(const struct practice *p)
 
   for (size_t i = 0; i < p->k->feature_count; i++)
     if (r->c.features[i] == TRI_HAS) buf_addf(&has, "%s%s", has.len ? ", " : "", p->k->features[i].name);
-  bench_say("A %s. The owner says: \"%s\"", p->k->classes[r->c.machine_class].name,
-            hidden_words(&r->hidden));
+  bench_say("A %s. The owner says: \"%s\"", p->k->classes[r->c.machine_class].name, hidden_words(&r->hidden));
   bench_say("It has: %s.", buf_text(&has));
   buf_free(&has);
 }
@@ -222,8 +221,9 @@ static void show_what_follows(const struct practice *p, const struct advice_opti
 
     debrief_better(&then, p->k, &r->next);
     if (r->chance >= 0.005)
-      bench_say("  if %s (%.0f in 100): %s %.0f %%; then %s", p->k->checks[o->step.at].labels.items[r->result],
-                100 * r->chance, debrief_fault(p->k, r->fault), 100 * r->belief, buf_text(&then));
+      bench_say("  if %s (%.0f in 100): %s %.0f %%; then %s",
+                p->k->checks[o->step.at].labels.items[r->result], 100 * r->chance,
+                debrief_fault(p->k, r->fault), 100 * r->belief, buf_text(&then));
     buf_free(&then);
   }
 }
@@ -269,7 +269,8 @@ void practice_show_end(const struct practice *p)
   bench_say("%s", buf_text(&b));
   buf_free(&b);
   if (p->record.sitting.level == LEVEL_WORKED || r->end == RUN_UNSAFE)
-    bench_say("%.0f minutes, parts %.0f.%s", r->minutes, r->parts, r->end == RUN_UNSAFE ? " Score 0 of 100." : "");
+    bench_say("%.0f minutes, parts %.0f.%s", r->minutes, r->parts,
+              r->end == RUN_UNSAFE ? " Score 0 of 100." : "");
   else
     bench_say(
         "%.0f minutes, parts %.0f. Given away by choice: %.0f min of an expected %.0f (score %.0f of 100).",

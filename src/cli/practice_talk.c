@@ -109,8 +109,8 @@ static void show_how(struct practice *p, const char *words)
 /* "how old is the fuel", "how it stopped": a check by its name, not how a check is made. */
 static bool is_a_question(const char *rest)
 {
-  static const char *const words[] = {"old", "long", "much", "many", "often", "it", "did", "does", "is", "was",
-                                      "has", "he", "she", "they"};
+  static const char *const words[] = {"old",  "long", "much", "many", "often", "it",  "did",
+                                      "does", "is",   "was",  "has",  "he",    "she", "they"};
   size_t n = strlen(rest);
   const char *after;
 

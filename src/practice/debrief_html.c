@@ -21,7 +21,8 @@ static const char head[] =
     "svg{width:100%;height:auto}svg text{font:12px system-ui,sans-serif}\n"
     "table{border-collapse:collapse;width:100%}td,th{border-bottom:1px solid #ddd;padding:.35em .5em;"
     "text-align:left;vertical-align:top}\n.beside td:nth-child(2),.beside td:nth-child(4){width:43%}"
-    ".beside td{font-size:.92em}.n{text-align:right;white-space:nowrap}.right{color:#205c20}.lost{color:#a02c00}\n"
+    ".beside "
+    "td{font-size:.92em}.n{text-align:right;white-space:nowrap}.right{color:#205c20}.lost{color:#a02c00}\n"
     ".small{font-size:.88em;color:#444}\n@media "
     "print{h2{break-after:avoid}tr{break-inside:avoid}}\n</style></head><body>\n";
 
@@ -95,7 +96,8 @@ static void add_cells(struct buf *out, const struct run *r, size_t i, bool judge
   debrief_step(&b, r, &r->steps[i]);
   buf_addf(out, "<td%s>", judged && !r->steps[i].right ? " class=\"lost\"" : "");
   escape_buf(out, &b);
-  buf_addf(out, "%s</td><td class=\"n\">%.1f</td>", judged && !r->steps[i].right ? " *" : "", r->steps[i].cost);
+  buf_addf(out, "%s</td><td class=\"n\">%.1f</td>", judged && !r->steps[i].right ? " *" : "",
+           r->steps[i].cost);
 }
 
 static void add_beside(struct buf *out, const struct debrief *d)
@@ -242,7 +244,8 @@ static void draw_belief(struct buf *out, const struct debrief *d)
              "<polyline fill=\"none\" stroke=\"%s\" stroke-width=\"2.5\" stroke-dasharray=\"%s\" points=\"",
              colours[s], dashes[s]);
     for (size_t i = 0; i <= r->step_count; i++)
-      buf_addf(out, "%.1f,%.1f ", 40 + wide * (double)i / (double)last, 10 + CHART * (1 - lines[s].at[i] / top));
+      buf_addf(out, "%.1f,%.1f ", 40 + wide * (double)i / (double)last,
+               10 + CHART * (1 - lines[s].at[i] / top));
     buf_addf(out,
              "\"/>\n<line x1=\"40\" x2=\"80\" y1=\"%zu\" y2=\"%zu\" stroke=\"%s\" stroke-width=\"2.5\" "
              "stroke-dasharray=\"%s\"/><text x=\"88\" y=\"%zu\">",
@@ -250,9 +253,11 @@ static void draw_belief(struct buf *out, const struct debrief *d)
     escape(out, debrief_fault(d->k, lines[s].fault));
     buf_addf(out, "%s</text>\n", lines[s].fault == r->culprit ? " (this was it)" : "");
   }
-  buf_add(out, "</svg>\n<p class=\"small\">The chance that each is behind the complaint, as the results so far "
-               "allowed it, after step 0 (the owner's words), 1, 2 ... Orange ground: steps that gave minutes away."
-               "</p>\n");
+  buf_add(
+      out,
+      "</svg>\n<p class=\"small\">The chance that each is behind the complaint, as the results so far "
+      "allowed it, after step 0 (the owner's words), 1, 2 ... Orange ground: steps that gave minutes away."
+      "</p>\n");
 }
 
 /* ---- the words -------------------------------------------------------------------------- */

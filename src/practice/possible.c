@@ -37,8 +37,9 @@ static bool check_possible(const struct run *r, int check, char *why, size_t siz
   if (at >= 0)
     snprintf(why, size, "That cannot be checked now: %s", r->k->rules[r->a.drawn.items[at].rule].reason);
   if (at < 0 && wants_it_running(c) && !engine_goes(r)) {
-    snprintf(why, size, "It would have to run for that, and it does not. What can be found while it stands, or while "
-                        "it is cranked?");
+    snprintf(why, size,
+             "It would have to run for that, and it does not. What can be found while it stands, or while "
+             "it is cranked?");
     return false;
   }
   return at < 0;

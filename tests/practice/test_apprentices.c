@@ -171,8 +171,8 @@ static void order_of_apprentices(void **state)
 
     for (int i = 0; i < MACHINES; i++) given[k][i] = work(w, k, (uint64_t)i + 1, &steps);
     m = mean(given[k], MACHINES, &half);
-    printf("%-20s gave away %7.2f min a run (95 %%: %.2f .. %.2f) in %.1f steps\n", names[k], m, m - half, m + half,
-           (double)steps / MACHINES);
+    printf("%-20s gave away %7.2f min a run (95 %%: %.2f .. %.2f) in %.1f steps\n", names[k], m, m - half,
+           m + half, (double)steps / MACHINES);
     for (int i = 0; k > 0 && i < MACHINES; i++) apart[i] = given[k][i] - given[k - 1][i];
     if (k == 0) assert_true(fabs(m) < 1e-6);
     if (k == 0) continue;
