@@ -350,8 +350,7 @@ static bool without_reading(struct practice *p, const char *line, struct entry *
   return yes;
 }
 
-/* Is the whole line, word for word, as good as the name of a check? */
-static bool names_check(const struct practice *p, const char *line)
+bool practice_names_check(const struct practice *p, const char *line)
 {
   struct word_match m;
 
@@ -378,7 +377,7 @@ static bool read_check(struct practice *p, const char *line, struct entry *out)
 
   out->act = ACT_CHECK;
   if (*line >= '0' && *line <= '9' && !*end) return read_number(p, n, out);
-  for (size_t i = 0; i < sizeof verbs / sizeof verbs[0] && !names_check(p, line); i++)
+  for (size_t i = 0; i < sizeof verbs / sizeof verbs[0] && !practice_names_check(p, line); i++)
     if (begins(line, verbs[i], &rest) && *rest) {
       rest = past_small_words(rest);
       break;
@@ -415,7 +414,7 @@ static bool means_repair(const struct practice *p, const char *line)
   const char *rest;
 
   for (size_t i = 0; i < sizeof verbs / sizeof verbs[0]; i++)
-    if (begins(line, verbs[i], &rest) && *rest) return !names_check(p, line);
+    if (begins(line, verbs[i], &rest) && *rest) return !practice_names_check(p, line);
   return false;
 }
 
@@ -429,7 +428,7 @@ bool practice_read_entry(struct practice *p, const char *typed, struct entry *ou
   snprintf(line, sizeof line, "%s", typed);
   text_lower(line);
   lead = lead_wanted(line);
-  if (lead >= 0 && !names_check(p, line)) {
+  if (lead >= 0 && !practice_names_check(p, line)) {
     *out = (struct entry){.act = ACT_LEAD, .at = lead, .sure = -1};
     return true;
   }

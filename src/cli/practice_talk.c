@@ -80,7 +80,7 @@ static int do_entry(struct practice *p, struct entry *entry, struct err *e)
         bench_say("Petrol was let out there, and it is not wiped up (\"wipe\").");
     }
   } else {
-    bench_say("Not done.");
+    bench_say(p->again ? "Not done; first:" : "Not done.");
   }
   free(expect);
   return status;

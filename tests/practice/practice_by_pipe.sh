@@ -88,14 +88,24 @@ says "What is that for this engine?"
 says "sound is "
 says "that you have read already"
 
+# guided: a check, or what makes it safe, typed where an expectation was asked for is not taken for one; before what
+# hurts one is asked once more, and yes stops the run all the same
+practice --as emma --case "$work/mower.json" --level guided -- "blade-look" "lead off" "compression" "spark test" "jumps" "blade-look" "yes" "no"
+says "Stop and think: plug lead on"
+says "The plug lead is off"
+says "As you expected."
+says "The plug lead was still on"
+
 # a worked example is read
 practice --as fred --seed 5 --class string-trimmer --level worked -- "" "" "" "" "" "" "" "" "" "" "" "" "" "" "" "" "" "" "" ""
 says "A worked example: read how the best path goes"
 says "Right: nothing better to do."
+says "THREE THINGS TO TAKE AWAY"
+says "Now one of your own"
 
 # progress, and forgetting
 ends_with 0 "$PULLCORD" practice progress --as anna
-says "anna: 1 runs, 1 finished"
+says "anna: 1 run, 1 finished"
 out=$(echo yes | "$PULLCORD" practice forget --as anna)
 says "Deleted"
 [ ! -e "$XDG_STATE_HOME/pullcord/practice/anna" ] || { bad=$((bad + 1)); echo "anna is not forgotten"; }

@@ -3,7 +3,7 @@
  * order, each pair of neighbours clearly apart; and the best path gives nothing away.
  *
  * 400 machines, each worked by all five: 2,000 runs. To stay within minutes the judge follows
- * fewer moves less far than in a practice run (judge_quickly), and the count stops after 20 steps
+ * fewer moves less far than in a practice run (judge_quickly), and the count stops after 16 steps
  * or when what the machine is worth has been spent. */
 #include <math.h>
 #include <stdarg.h>
@@ -20,7 +20,7 @@
 #include "practice/walk.h"
 #include "with.h"
 
-enum { MACHINES = 400, STEPS = 20, KINDS = 5, MOST_CHECKS_FIRST = 15 };
+enum { MACHINES = 400, STEPS = 16, KINDS = 5, MOST_CHECKS_FIRST = 10 };
 static const char *const names[KINDS] = {"best path", "one question ahead", "cheapest first", "parts-swapper",
                                          "random"};
 
