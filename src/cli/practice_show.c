@@ -237,8 +237,12 @@ void practice_show_hint(const struct practice *p)
   int leading = run_leading(r, &chance);
 
   debrief_better(&b, p->k, &o[0].step);
-  bench_say("Leading now: %s, %.0f %%. Best next: %s (%.1f min). To the end, all told, about %.0f min.",
-            debrief_fault(p->k, leading), 100 * chance, buf_text(&b), o[0].minutes, o[0].cost);
+  if (o[0].step.kind == ADVICE_GIVE_UP)
+    bench_say("Leading now: %s, %.0f %%. Best next: %s. To go on is expected to cost more than the machine is worth.",
+              debrief_fault(p->k, leading), 100 * chance, buf_text(&b));
+  else
+    bench_say("Leading now: %s, %.0f %%. Best next: %s (%.1f min). To the end, all told, about %.0f min.",
+              debrief_fault(p->k, leading), 100 * chance, buf_text(&b), o[0].minutes, o[0].cost);
   buf_free(&b);
   if (o[0].ask_first >= 0) bench_say("It comes first since: %s", p->k->rules[o[0].ask_first].reason);
   if (o[0].step.kind == ADVICE_REPAIR)
@@ -248,8 +252,10 @@ void practice_show_hint(const struct practice *p)
   show_what_follows(p, &o[0]);
   if (r->advice.count < 2) return;
   debrief_better(&b, p->k, &o[1].step);
-  bench_say("Next to it: %s (%.1f min); to the end %.0f min%s.", buf_text(&b), o[1].minutes, o[1].cost,
-            o[1].cost - o[0].cost < 0.5 ? ", as good as the same" : "");
+  if (o[1].step.kind == ADVICE_GIVE_UP) bench_say("Next to it: %s.", buf_text(&b));
+  else
+    bench_say("Next to it: %s (%.1f min); to the end %.0f min%s.", buf_text(&b), o[1].minutes, o[1].cost,
+              o[1].cost - o[0].cost < 0.5 ? ", as good as the same" : "");
   buf_free(&b);
 }
 

@@ -90,7 +90,7 @@ says "that you have read already"
 
 # guided: a check, or what makes it safe, typed where an expectation was asked for is not taken for one; before what
 # hurts one is asked once more, and yes stops the run all the same
-practice --as emma --case "$work/mower.json" --level guided -- "blade-look" "lead off" "compression" "spark test" "jumps" "blade-look" "yes" "no"
+practice --as emma --case "$work/mower.json" --level guided -- "blade-look" "lead off" "compression" "spark test" "jumps" "blade-look" "yes" "sharp" "no"
 says "Stop and think: plug lead on"
 says "The plug lead is off"
 says "As you expected."
