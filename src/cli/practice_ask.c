@@ -117,8 +117,8 @@ static void show_meanings(const struct practice *p, int check)
 /* Is what was typed as an expectation meant as the next thing to do? Then it is taken as that. */
 static bool is_next_thing(const struct practice *p, const char *line)
 {
-  static const char *const words[] = {"lead", "wipe", "mop", "repair", "declare", "open", "checks", "covers", "path",
-                                      "machine", "run", "give", "quit", "exit"};
+  static const char *const words[] = {"lead",   "wipe", "mop",     "repair", "declare", "open", "checks",
+                                      "covers", "path", "machine", "run",    "give",    "quit", "exit"};
   size_t n = strcspn(line, " ");
 
   for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
@@ -192,8 +192,9 @@ static bool thought_of_safety(struct practice *p, const struct entry *entry)
   if (p->record.sitting.level != LEVEL_GUIDED || entry->act == ACT_FORBIDDEN ||
       !unsafe_now(&p->run, entry, why, sizeof why))
     return true;
-  bench_say("Stop and think: plug lead %s%s. Is it safe to do as things stand? (yes, no, or what comes first)",
-            p->run.lead_off ? "off" : "on", p->run.spilt ? ", petrol spilt" : "");
+  bench_say(
+      "Stop and think: plug lead %s%s. Is it safe to do as things stand? (yes, no, or what comes first)",
+      p->run.lead_off ? "off" : "on", p->run.spilt ? ", petrol spilt" : "");
   line = terminal_line("safe? ");
   if (!line) return false;
   text_lower(line);

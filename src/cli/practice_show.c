@@ -238,7 +238,8 @@ void practice_show_hint(const struct practice *p)
 
   debrief_better(&b, p->k, &o[0].step);
   if (o[0].step.kind == ADVICE_GIVE_UP)
-    bench_say("Leading now: %s, %.0f %%. Best next: %s. To go on is expected to cost more than the machine is worth.",
+    bench_say("Leading now: %s, %.0f %%. Best next: %s. To go on is expected to cost more than the machine "
+              "is worth.",
               debrief_fault(p->k, leading), 100 * chance, buf_text(&b));
   else
     bench_say("Leading now: %s, %.0f %%. Best next: %s (%.1f min). To the end, all told, about %.0f min.",

@@ -251,8 +251,9 @@ static void unsafe_acts_are_understood(void **state)
                {"look with a lighter", "flame"},
                {"hold the lead and pull", "hold-lead"},
                {"disconnect the governor", "unhook-governor"}};
-  static const char *const harmless[] = {"smoke after ten minutes", "ask whether he smokes by the tank", "run it",
-                                         "was it run indoors", "does the battery hold a charge", "spark test"};
+  static const char *const harmless[] = {
+      "smoke after ten minutes", "ask whether he smokes by the tank", "run it",
+      "was it run indoors",      "does the battery hold a charge",    "spark test"};
   struct with *w = *state;
   char name[400];
 
@@ -276,7 +277,8 @@ static void unsafe_acts_are_understood(void **state)
 static void spilt_petrol_is_wiped_up_first(void **state)
 {
   struct with *w = *state;
-  struct entry look = {.act = ACT_CHECK, .at = knowledge_find(&w->k, ENTRY_CHECK, "fuel-look-and-smell"), .sure = -1};
+  struct entry look = {
+      .act = ACT_CHECK, .at = knowledge_find(&w->k, ENTRY_CHECK, "fuel-look-and-smell"), .sure = -1};
 
   for (int wiped = 0; wiped < 2; wiped++) {
     struct run r;
@@ -399,9 +401,9 @@ int main(void)
                                      cmocka_unit_test(bad_records_are_refused),
                                      cmocka_unit_test(by_hand),
                                      cmocka_unit_test(unsafe_acts_stop),
-      cmocka_unit_test(unsafe_acts_are_understood),
-      cmocka_unit_test(spilt_petrol_is_wiped_up_first),
-      cmocka_unit_test(no_readings_of_what_does_not_run),
+                                     cmocka_unit_test(unsafe_acts_are_understood),
+                                     cmocka_unit_test(spilt_petrol_is_wiped_up_first),
+                                     cmocka_unit_test(no_readings_of_what_does_not_run),
                                      cmocka_unit_test(certainty_is_scored),
                                      cmocka_unit_test(what_to_practise_next)};
 
