@@ -175,7 +175,9 @@ static bool ask_repair(struct practice *p, const struct entry *entry)
   if (entry->act == ACT_DECLARE) buf_addf(&q, "You declare: %s. ", p->k->faults[entry->at].name);
   if (entry->act == ACT_DECLARE && run_not_worth_it(&p->run, entry->at))
     buf_addf(&q, "That is more than the machine is worth; it is told to the owner: %.0f minutes", minutes);
-  else buf_addf(&q, "To %s: %.0f minutes", p->k->repairs[repair].name, minutes);
+  else
+    buf_addf(&q, "To %c%s: %.0f minutes", tolower((unsigned char)*p->k->repairs[repair].name),
+             p->k->repairs[repair].name + 1, minutes);
   if (parts > 0) buf_addf(&q, ", parts %.0f", parts);
   bench_say("%s.", buf_text(&q));
   buf_free(&q);

@@ -111,12 +111,14 @@ int practice_find_check(struct practice *p, const char *words)
 /* Do all words of `words` stand in name, "the" and "a" left out? */
 static bool holds(const char *name, const char *words)
 {
-  char copy[200];
+  char copy[200], small[200];
   char *rest = copy, *word;
 
   snprintf(copy, sizeof copy, "%s", words);
+  snprintf(small, sizeof small, "%s", name); /* "Fit new rings" */
+  text_lower(small);
   while ((word = strtok_r(rest, " -", &rest)))
-    if (strcmp(word, "the") != 0 && strcmp(word, "a") != 0 && !strstr(name, word)) return false;
+    if (strcmp(word, "the") != 0 && strcmp(word, "a") != 0 && !strstr(small, word)) return false;
   return true;
 }
 
