@@ -98,7 +98,7 @@
     (words "When I give it gas it bogs down."
       "It hesitates when I open the throttle, and sometimes it nearly dies."
       "Idling is fine. Open the throttle and it stumbles."
-      "It bogs when I squeeze the throttle."))
+      "It bogs as soon as I open the throttle."))
   (owner-says (complaint weak) (basis estimate)
     (words "It has no power. It runs, but it does not do the work."
       "It has lost its power. It used to go through anything."

@@ -73,6 +73,9 @@ int practice_find_cover(struct practice *p, const char *words);
 int practice_find_repair(struct practice *p, const char *words);
 int practice_find_fault(struct practice *p, const char *words);
 
+/* Is the whole line as good as the name of a check? */
+bool practice_names_check(const struct practice *p, const char *line);
+
 /* Reads a typed line as an entry. False when it is none; then it has said why. Certainty that
  * is missing stays -1. */
 bool practice_read_entry(struct practice *p, const char *line, struct entry *out);

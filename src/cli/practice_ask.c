@@ -11,6 +11,7 @@
 #include "cli/practice.h"
 #include "cli/terminal.h"
 #include "practice/reading.h"
+#include "practice/unsafe.h"
 #include "report/parts.h"
 
 /* A number from 0 to 100; -1 at the end of the input. */
@@ -90,7 +91,8 @@ static void show_choices(const struct practice *p, int check)
     bench_say("It shows a number in %s, and what that is for this engine is yours to judge.", c->unit->name);
     return;
   }
-  for (size_t i = 0; i < c->labels.count; i++) buf_addf(&b, "%s%zu. %s", i ? "; " : "", i + 1, c->labels.items[i]);
+  for (size_t i = 0; i < c->labels.count; i++)
+    buf_addf(&b, "%s%zu. %s", i ? "; " : "", i + 1, c->labels.items[i]);
   bench_say("It can show: %s.", buf_text(&b));
   buf_free(&b);
 }
@@ -110,6 +112,18 @@ static void show_meanings(const struct practice *p, int check)
                 100 * o->results[r].chance, debrief_fault(p->k, o->results[r].fault));
   }
   if (!any) bench_say("Hardly any result of it would change what to do next. \"hint\" shows what would.");
+}
+
+/* Is what was typed as an expectation meant as the next thing to do? Then it is taken as that. */
+static bool is_next_thing(const struct practice *p, const char *line)
+{
+  static const char *const words[] = {"lead",   "wipe", "mop",     "repair", "declare", "open", "checks",
+                                      "covers", "path", "machine", "run",    "give",    "quit", "exit"};
+  size_t n = strcspn(line, " ");
+
+  for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
+    if (strlen(words[i]) == n && strncmp(line, words[i], n) == 0) return true;
+  return practice_names_check(p, line);
 }
 
 /* The person's words, or NULL: the check is not made after all. */
@@ -139,6 +153,10 @@ static char *ask_expectation(struct practice *p, int check)
         free(line);
         return NULL;
       }
+    } else if (is_next_thing(p, line)) {
+      free(p->again);
+      p->again = line;
+      return NULL;
     } else if (*line) {
       return line;
     } else {
@@ -157,27 +175,57 @@ static bool ask_repair(struct practice *p, const struct entry *entry)
   if (entry->act == ACT_DECLARE) buf_addf(&q, "You declare: %s. ", p->k->faults[entry->at].name);
   if (entry->act == ACT_DECLARE && run_not_worth_it(&p->run, entry->at))
     buf_addf(&q, "That is more than the machine is worth; it is told to the owner: %.0f minutes", minutes);
-  else buf_addf(&q, "To %s: %.0f minutes", p->k->repairs[repair].name, minutes);
+  else
+    buf_addf(&q, "To %c%s: %.0f minutes", tolower((unsigned char)*p->k->repairs[repair].name),
+             p->k->repairs[repair].name + 1, minutes);
   if (parts > 0) buf_addf(&q, ", parts %.0f", parts);
   bench_say("%s.", buf_text(&q));
   buf_free(&q);
   return practice_yes(p, "Do it?");
 }
 
+/* In a guided run one is asked once more before an act that hurts; what is typed instead of yes or no
+ * is taken as the next thing. */
+static bool thought_of_safety(struct practice *p, const struct entry *entry)
+{
+  char why[600], *line;
+  bool yes;
+
+  if (p->record.sitting.level != LEVEL_GUIDED || entry->act == ACT_FORBIDDEN ||
+      !unsafe_now(&p->run, entry, why, sizeof why))
+    return true;
+  bench_say(
+      "Stop and think: plug lead %s%s. Is it safe to do as things stand? (yes, no, or what comes first)",
+      p->run.lead_off ? "off" : "on", p->run.spilt ? ", petrol spilt" : "");
+  line = terminal_line("safe? ");
+  if (!line) return false;
+  text_lower(line);
+  yes = strcmp(line, "y") == 0 || strcmp(line, "yes") == 0;
+  if (yes || !*line || strcmp(line, "n") == 0 || strcmp(line, "no") == 0) {
+    free(line);
+    return yes;
+  }
+  free(p->again);
+  p->again = line;
+  return false;
+}
+
 bool practice_prepare(struct practice *p, struct entry *entry, char **expect)
 {
-  int repair = entry->act == ACT_REPAIR                        ? entry->at
+  int repair = entry->act == ACT_REPAIR                      ? entry->at
                : entry->act == ACT_DECLARE && entry->at >= 0 ? p->k->faults[entry->at].repair
-                                                               : -1;
+                                                             : -1;
 
-  if (p->record.sitting.level == LEVEL_GUIDED && entry->act == ACT_CHECK) {
+  if (p->record.sitting.level == LEVEL_GUIDED && entry->act == ACT_CHECK)
     show_cautions(p, &p->k->checks[entry->at].cautions, &p->k->checks[entry->at].off);
+  if (p->record.sitting.level == LEVEL_GUIDED && repair >= 0)
+    show_cautions(p, &p->k->repairs[repair].cautions, &p->k->repairs[repair].off);
+  if (!thought_of_safety(p, entry)) return false;
+  if (p->record.sitting.level == LEVEL_GUIDED && entry->act == ACT_CHECK) {
     *expect = ask_expectation(p, entry->at);
     if (!*expect) return false;
     entry->expect = *expect;
   }
-  if (p->record.sitting.level == LEVEL_GUIDED && repair >= 0)
-    show_cautions(p, &p->k->repairs[repair].cautions, &p->k->repairs[repair].off);
   if ((entry->act == ACT_REPAIR || (entry->act == ACT_DECLARE && entry->at >= 0)) && !ask_repair(p, entry))
     return false;
   if (entry->act == ACT_DECLARE && entry->sure < 0) {
@@ -204,18 +252,36 @@ static double share_in(const char *label, const char *text)
   return all > 0 ? in / all : 0;
 }
 
-/* The result that the person's words name, by number or by its words; -1 when that is not clear. */
+/* How far words and label are the same: the share of the label that was said, or of the first thing
+ * said ("sharp, so it is not the chain") that stands in the label. */
+static double likeness(const char *label, const char *text)
+{
+  char small[200], first[200];
+  double said = share_in(label, text), back;
+
+  snprintf(small, sizeof small, "%s", label);
+  text_lower(small);
+  snprintf(first, sizeof first, "%.*s", (int)strcspn(text, ",;."), text);
+  back = share_in(first, small);
+  if (strncmp(small, first, strlen(first)) == 0) back += 0.1; /* "jumps" is rather "jumps every time" */
+  return fmax(said, back);
+}
+
+/* The result that the person's words name, by number or by its words; -1 when that is not clear, as
+ * where something is denied. */
 static int expected_result(const struct check *c, const char *text)
 {
   char *end;
   unsigned long n = strtoul(text, &end, 10);
-  double best = 0.3, share;
+  double best = 0.3;
   int found = -1;
 
   if (n >= 1 && n <= c->labels.count && c->kind != KIND_MEASURE && (*end == '\0' || strchr(" .,;", *end)))
     return (int)n - 1;
+  if (strncmp(text, "not ", 4) == 0) return -1;
   for (size_t i = 0; i < c->labels.count; i++) {
-    share = share_in(c->labels.items[i], text);
+    double share = likeness(c->labels.items[i], text);
+
     if (share < best) continue;
     found = share > best ? (int)i : -1;
     best = share;
@@ -231,7 +297,8 @@ void practice_compare(const struct practice *p, const struct step *s)
   if (s->entry.act != ACT_CHECK || !s->expect || practice_unknown(s->expect) || s->falls_on < 0) return;
   expected = expected_result(c, s->expect);
   if (expected < 0)
-    bench_say("You expected: %s. Does this fit it? If not, which cause has just become less likely?", s->expect);
+    bench_say("You expected: %s. Does this fit it? If not, which cause has just become less likely?",
+              s->expect);
   else if (expected == s->falls_on) bench_say("As you expected.");
   else
     bench_say("You expected: %s. It shows: %s. Which cause that you had in mind does that speak against?",
@@ -247,7 +314,8 @@ static bool near_limit(const struct practice *p, const struct step *s, int said)
     bool beside = (b->result_at[i] == said && b->result_at[i + 1] == s->falls_on) ||
                   (b->result_at[i] == s->falls_on && b->result_at[i + 1] == said);
 
-    if (beside && fabs(s->result.value - b->limits.items[i]) <= p->k->checks[s->entry.at].tolerance) return true;
+    if (beside && fabs(s->result.value - b->limits.items[i]) <= p->k->checks[s->entry.at].tolerance)
+      return true;
   }
   return false;
 }
@@ -268,8 +336,9 @@ void practice_judge_reading(const struct practice *p, const struct step *s)
   if (n >= 1) {
     if ((int)n - 1 == s->falls_on) bench_say("So it is.");
     else if (near_limit(p, s, (int)n - 1))
-      bench_say("That may be said too: it lies on the limit, within what the instrument is off by. Such a reading "
-                "weighs little either way.");
+      bench_say(
+          "That may be said too: it lies on the limit, within what the instrument is off by. Such a reading "
+          "weighs little either way.");
     else bench_say("Not quite.");
   }
   free(line);

@@ -111,12 +111,14 @@ int practice_find_check(struct practice *p, const char *words)
 /* Do all words of `words` stand in name, "the" and "a" left out? */
 static bool holds(const char *name, const char *words)
 {
-  char copy[200];
+  char copy[200], small[200];
   char *rest = copy, *word;
 
   snprintf(copy, sizeof copy, "%s", words);
+  snprintf(small, sizeof small, "%s", name); /* "Fit new rings" */
+  text_lower(small);
   while ((word = strtok_r(rest, " -", &rest)))
-    if (strcmp(word, "the") != 0 && strcmp(word, "a") != 0 && !strstr(name, word)) return false;
+    if (strcmp(word, "the") != 0 && strcmp(word, "a") != 0 && !strstr(small, word)) return false;
   return true;
 }
 
@@ -240,9 +242,10 @@ int practice_find_repair(struct practice *p, const char *words)
   free(names);
   if (found == -1) found = by_what_is_wrong(p, words);
   if (found == -1 && !p->again)
-    bench_say("I know nothing to be done on this machine called \"%s\". Name the part (repair main jet), or what "
-              "would be wrong with it (repair fuel stale).",
-              words);
+    bench_say(
+        "I know nothing to be done on this machine called \"%s\". Name the part (repair main jet), or what "
+        "would be wrong with it (repair fuel stale).",
+        words);
   if (found == NONE_OF_THESE && !p->again)
     bench_say("Then name it otherwise: by the part, or by what would be wrong with it.");
   return found;
@@ -290,8 +293,8 @@ static bool wants_name(const char *rest, const char *example)
 /* "at the ", "whether ": words before the thing that is meant. */
 static const char *past_small_words(const char *line)
 {
-  static const char *const small[] = {"at", "for", "the", "a", "an", "to", "if", "whether", "about", "him", "her",
-                                      "them", "owner"};
+  static const char *const small[] = {"at",      "for",   "the", "a",   "an",   "to",   "if",
+                                      "whether", "about", "him", "her", "them", "owner"};
   const char *rest;
 
   for (size_t i = 0; i < sizeof small / sizeof small[0]; i++)
@@ -349,8 +352,7 @@ static bool without_reading(struct practice *p, const char *line, struct entry *
   return yes;
 }
 
-/* Is the whole line, word for word, as good as the name of a check? */
-static bool names_check(const struct practice *p, const char *line)
+bool practice_names_check(const struct practice *p, const char *line)
 {
   struct word_match m;
 
@@ -377,7 +379,7 @@ static bool read_check(struct practice *p, const char *line, struct entry *out)
 
   out->act = ACT_CHECK;
   if (*line >= '0' && *line <= '9' && !*end) return read_number(p, n, out);
-  for (size_t i = 0; i < sizeof verbs / sizeof verbs[0] && !names_check(p, line); i++)
+  for (size_t i = 0; i < sizeof verbs / sizeof verbs[0] && !practice_names_check(p, line); i++)
     if (begins(line, verbs[i], &rest) && *rest) {
       rest = past_small_words(rest);
       break;
@@ -409,12 +411,12 @@ static int lead_wanted(const char *line)
 /* "clean the air filter", "new plug", unless a check is called so: "drain with all off". */
 static bool means_repair(const struct practice *p, const char *line)
 {
-  static const char *const verbs[] = {"clean", "change", "adjust", "tighten", "sharpen", "drain", "swap",
-                                      "renew", "fix", "free", "grind", "charge"};
+  static const char *const verbs[] = {"clean", "change", "adjust", "tighten", "sharpen", "drain",
+                                      "swap",  "renew",  "fix",    "free",    "grind",   "charge"};
   const char *rest;
 
   for (size_t i = 0; i < sizeof verbs / sizeof verbs[0]; i++)
-    if (begins(line, verbs[i], &rest) && *rest) return !names_check(p, line);
+    if (begins(line, verbs[i], &rest) && *rest) return !practice_names_check(p, line);
   return false;
 }
 
@@ -428,7 +430,7 @@ bool practice_read_entry(struct practice *p, const char *typed, struct entry *ou
   snprintf(line, sizeof line, "%s", typed);
   text_lower(line);
   lead = lead_wanted(line);
-  if (lead >= 0 && !names_check(p, line)) {
+  if (lead >= 0 && !practice_names_check(p, line)) {
     *out = (struct entry){.act = ACT_LEAD, .at = lead, .sure = -1};
     return true;
   }

@@ -29,8 +29,7 @@ void practice_show_machine(const struct practice *p)
 
   for (size_t i = 0; i < p->k->feature_count; i++)
     if (r->c.features[i] == TRI_HAS) buf_addf(&has, "%s%s", has.len ? ", " : "", p->k->features[i].name);
-  bench_say("A %s. The owner says: \"%s\".", p->k->classes[r->c.machine_class].name,
-            hidden_words(&r->hidden));
+  bench_say("A %s. The owner says: \"%s\"", p->k->classes[r->c.machine_class].name, hidden_words(&r->hidden));
   bench_say("It has: %s.", buf_text(&has));
   buf_free(&has);
 }
@@ -183,7 +182,7 @@ void practice_show_path(const struct practice *p)
 {
   size_t from = p->run.step_count > PAGE ? p->run.step_count - PAGE : 0;
 
-  bench_say("The owner says: \"%s\".", hidden_words(&p->run.hidden));
+  bench_say("The owner says: \"%s\"", hidden_words(&p->run.hidden));
   if (from) bench_say("(%zu earlier steps)", from);
   for (size_t i = from; i < p->run.step_count; i++) {
     struct buf b = {0};
@@ -222,8 +221,9 @@ static void show_what_follows(const struct practice *p, const struct advice_opti
 
     debrief_better(&then, p->k, &r->next);
     if (r->chance >= 0.005)
-      bench_say("  if %s (%.0f in 100): %s %.0f %%; then %s", p->k->checks[o->step.at].labels.items[r->result],
-                100 * r->chance, debrief_fault(p->k, r->fault), 100 * r->belief, buf_text(&then));
+      bench_say("  if %s (%.0f in 100): %s %.0f %%; then %s",
+                p->k->checks[o->step.at].labels.items[r->result], 100 * r->chance,
+                debrief_fault(p->k, r->fault), 100 * r->belief, buf_text(&then));
     buf_free(&then);
   }
 }
@@ -237,8 +237,13 @@ void practice_show_hint(const struct practice *p)
   int leading = run_leading(r, &chance);
 
   debrief_better(&b, p->k, &o[0].step);
-  bench_say("Leading now: %s, %.0f %%. Best next: %s (%.1f min). To the end, all told, about %.0f min.",
-            debrief_fault(p->k, leading), 100 * chance, buf_text(&b), o[0].minutes, o[0].cost);
+  if (o[0].step.kind == ADVICE_GIVE_UP)
+    bench_say("Leading now: %s, %.0f %%. Best next: %s. To go on is expected to cost more than the machine "
+              "is worth.",
+              debrief_fault(p->k, leading), 100 * chance, buf_text(&b));
+  else
+    bench_say("Leading now: %s, %.0f %%. Best next: %s (%.1f min). To the end, all told, about %.0f min.",
+              debrief_fault(p->k, leading), 100 * chance, buf_text(&b), o[0].minutes, o[0].cost);
   buf_free(&b);
   if (o[0].ask_first >= 0) bench_say("It comes first since: %s", p->k->rules[o[0].ask_first].reason);
   if (o[0].step.kind == ADVICE_REPAIR)
@@ -248,8 +253,10 @@ void practice_show_hint(const struct practice *p)
   show_what_follows(p, &o[0]);
   if (r->advice.count < 2) return;
   debrief_better(&b, p->k, &o[1].step);
-  bench_say("Next to it: %s (%.1f min); to the end %.0f min%s.", buf_text(&b), o[1].minutes, o[1].cost,
-            o[1].cost - o[0].cost < 0.5 ? ", as good as the same" : "");
+  if (o[1].step.kind == ADVICE_GIVE_UP) bench_say("Next to it: %s.", buf_text(&b));
+  else
+    bench_say("Next to it: %s (%.1f min); to the end %.0f min%s.", buf_text(&b), o[1].minutes, o[1].cost,
+              o[1].cost - o[0].cost < 0.5 ? ", as good as the same" : "");
   buf_free(&b);
 }
 
@@ -269,7 +276,8 @@ void practice_show_end(const struct practice *p)
   bench_say("%s", buf_text(&b));
   buf_free(&b);
   if (p->record.sitting.level == LEVEL_WORKED || r->end == RUN_UNSAFE)
-    bench_say("%.0f minutes, parts %.0f.%s", r->minutes, r->parts, r->end == RUN_UNSAFE ? " Score 0 of 100." : "");
+    bench_say("%.0f minutes, parts %.0f.%s", r->minutes, r->parts,
+              r->end == RUN_UNSAFE ? " Score 0 of 100." : "");
   else
     bench_say(
         "%.0f minutes, parts %.0f. Given away by choice: %.0f min of an expected %.0f (score %.0f of 100).",

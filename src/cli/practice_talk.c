@@ -80,7 +80,7 @@ static int do_entry(struct practice *p, struct entry *entry, struct err *e)
         bench_say("Petrol was let out there, and it is not wiped up (\"wipe\").");
     }
   } else {
-    bench_say("Not done.");
+    bench_say(p->again ? "Not done; first:" : "Not done.");
   }
   free(expect);
   return status;
@@ -109,8 +109,8 @@ static void show_how(struct practice *p, const char *words)
 /* "how old is the fuel", "how it stopped": a check by its name, not how a check is made. */
 static bool is_a_question(const char *rest)
 {
-  static const char *const words[] = {"old", "long", "much", "many", "often", "it", "did", "does", "is", "was",
-                                      "has", "he", "she", "they"};
+  static const char *const words[] = {"old",  "long", "much", "many", "often", "it",  "did",
+                                      "does", "is",   "was",  "has",  "he",    "she", "they"};
   size_t n = strlen(rest);
   const char *after;
 

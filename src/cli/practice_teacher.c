@@ -306,7 +306,7 @@ int practice_check_case(struct practice *p, const struct args *args, struct err 
   leading = leads(&r);
   status = walk_to_the_end(&r, e);
   if (status == 0) {
-    bench_say("%s: \"%s\".", p->k->classes[r.c.machine_class].name, hidden_words(&r.hidden));
+    bench_say("%s: \"%s\"", p->k->classes[r.c.machine_class].name, hidden_words(&r.hidden));
     if (!leading)
       bench_say("Careful: none of its faults leads to that complaint in the knowledge, so nobody can reason "
                 "it out.");

@@ -7,7 +7,7 @@
 #include "base/text.h"
 #include "json/json.h"
 
-enum { MOST_LISTED = 40 };
+enum { MOST_LISTED = 40, MOST_WORDS = 200 };
 
 struct reader {
   const struct knowledge *k;
@@ -109,12 +109,29 @@ static int read_results(const struct reader *x, const struct json *list, struct 
   return 0;
 }
 
+/* What the owner says, when the teacher wrote it down. */
+static int read_words(const struct reader *x, const struct json *j, struct hidden *h)
+{
+  const char *text = json_text(j);
+  size_t n = strlen(text);
+
+  if (!j) return 0;
+  for (size_t i = 0; i < n; i++)
+    if ((unsigned char)text[i] < ' ' || text[i] == 127)
+      return err_set(x->e, EX_DATAERR, x->file, 0, "\"words\" is to be one line of text.");
+  if (n == 0 || n > MOST_WORDS)
+    return err_set(x->e, EX_DATAERR, x->file, 0, "\"words\" is to have 1 to %d characters.", MOST_WORDS);
+  h->words = mem_new(n + 1);
+  memcpy(h->words, text, n + 1);
+  return 0;
+}
+
 static const struct {
   const char *name;
   enum json_kind kind;
 } members[] = {{"pullcord", JSON_TEXT}, {"machine", JSON_TEXT},   {"has", JSON_LIST},
                {"lacks", JSON_LIST},    {"complaint", JSON_TEXT}, {"faults", JSON_LIST},
-               {"seed", JSON_TEXT},     {"results", JSON_OBJECT}};
+               {"seed", JSON_TEXT},     {"results", JSON_OBJECT}, {"words", JSON_TEXT}};
 
 enum { MEMBERS = sizeof members / sizeof members[0] };
 
@@ -162,6 +179,7 @@ static int read_case(const struct reader *x, const struct json *j, struct hidden
   case_free(&c);
   if (status) return status;
   status = read_results(x, json_member(j, "results"), out);
+  if (status == 0) status = read_words(x, json_member(j, "words"), out);
   if (status) hidden_free(out);
   return status;
 }

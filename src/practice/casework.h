@@ -1,10 +1,10 @@
 /* casework.h - a practice machine written by hand.
  *
  *   {"pullcord": "practice-case-1", "machine": "tiller", "has": [], "lacks": [],
- *    "complaint": "runs-on-choke-only", "faults": ["main-jet-blocked"], "seed": "7",
- *    "results": {"spark-test": "jumps", "compression": 62}}
+ *    "complaint": "runs-on-choke-only", "words": "Without the choke it dies.",
+ *    "faults": ["main-jet-blocked"], "seed": "7", "results": {"spark-test": "jumps", "compression": 62}}
  *
- * has, lacks, results and seed may be left out. What results does not name is drawn from the
+ * has, lacks, words, results and seed may be left out. What results does not name is drawn from the
  * model by the seed; a number is a reading in the unit of the check. */
 #ifndef PRACTICE_CASEWORK_H
 #define PRACTICE_CASEWORK_H

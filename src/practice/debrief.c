@@ -31,6 +31,21 @@ void debrief_result(struct buf *out, const struct knowledge *k, const struct cas
   buf_add(out, text);
 }
 
+/* Was it stopped here, before it was done? */
+static bool stopped_at(const struct run *r, const struct step *s)
+{
+  return r->end == RUN_UNSAFE && s == &r->steps[r->step_count - 1];
+}
+
+/* How a repair came out, as far as one sees it: what was worn or dirty is in one's hand. */
+static const char *outcome(const struct run *r, const struct step *s, const char *cured)
+{
+  return stopped_at(r, s) ? "not done"
+         : s->fixed       ? cured
+         : s->hit         ? "something was wrong there, but it is still the same"
+                          : "still the same";
+}
+
 void debrief_step(struct buf *out, const struct run *r, const struct step *s)
 {
   const struct knowledge *k = r->k;
@@ -39,20 +54,20 @@ void debrief_step(struct buf *out, const struct run *r, const struct step *s)
   case ACT_CHECK:
     buf_addf(out, "%s: ", k->checks[s->entry.at].name);
     if (s->result.sure > 0) debrief_result(out, k, &s->result);
-    else buf_add(out, r->end == RUN_UNSAFE ? "not made" : "no clear answer");
+    else buf_add(out, stopped_at(r, s) ? "not made" : "no clear answer");
     break;
   case ACT_OPEN: buf_addf(out, "took off the %s", k->covers[s->entry.at].name); break;
   case ACT_REPAIR:
-    buf_addf(out, "%s: %s", k->repairs[s->entry.at].name,
-             s->fixed ? "it runs as it should" : "still the same");
+    buf_addf(out, "%s: %s", k->repairs[s->entry.at].name, outcome(r, s, "it runs as it should"));
     break;
   case ACT_PROVE:
     buf_addf(out, "ran it as the owner does: %s",
-             s->fixed ? "nothing wrong with it" : "it does what the owner said");
+             stopped_at(r, s) ? "not done"
+             : s->fixed       ? "nothing wrong with it"
+                              : "it does what the owner said");
     break;
   case ACT_DECLARE:
-    buf_addf(out, "declared %s: %s", debrief_fault(k, s->entry.at),
-             s->fixed ? "that was it" : "still the same");
+    buf_addf(out, "declared %s: %s", debrief_fault(k, s->entry.at), outcome(r, s, "that was it"));
     break;
   case ACT_GIVE_UP: buf_add(out, "gave it up"); break;
   default: buf_addf(out, "%s: not done", unsafe_act_name(s->entry.at)); break;
@@ -85,7 +100,8 @@ static const struct moved *use_that_rose(const struct run *r, const struct step 
 
 /* A fault that the result is no sign of: it goes up because others went down, and the other way
  * round. */
-static void why_without_sign(struct buf *out, const struct run *r, const struct step *s, const struct moved *m)
+static void why_without_sign(struct buf *out, const struct run *r, const struct step *s,
+                             const struct moved *m)
 {
   const struct check *c = &r->k->checks[s->entry.at];
   const struct moved *use = use_that_rose(r, s);
@@ -106,13 +122,17 @@ static void why_without_sign(struct buf *out, const struct run *r, const struct 
 /* What was put right and tried, or run as it was, says something too. */
 static void why_of_trying(struct buf *out, const struct run *r, const struct step *s, const struct moved *m)
 {
-  int repair = s->entry.act == ACT_REPAIR ? s->entry.at
+  int repair = s->entry.act == ACT_REPAIR                        ? s->entry.at
                : s->entry.act == ACT_DECLARE && s->entry.at >= 0 ? r->k->faults[s->entry.at].repair
                                                                  : -1;
 
-  if (s->fixed || (s->entry.act != ACT_PROVE && s->entry.act != ACT_REPAIR && s->entry.act != ACT_DECLARE)) return;
-  if (m->fault >= 0 && r->k->faults[m->fault].repair == repair) buf_add(out, "it was put right, and that was not it");
-  else if (m->fault == -2 && m->db < 0) buf_add(out, "it was run as the owner does, and did what the owner said");
+  if (s->fixed || (s->entry.act != ACT_PROVE && s->entry.act != ACT_REPAIR && s->entry.act != ACT_DECLARE))
+    return;
+  if (m->fault >= 0 && r->k->faults[m->fault].repair == repair)
+    buf_add(out, s->hit ? "it was put right, and something else is wrong too"
+                        : "it was put right, and that was not it");
+  else if (m->fault == -2 && m->db < 0)
+    buf_add(out, "it was run as the owner does, and did what the owner said");
   else if (m->db > 0) buf_add(out, "what was ruled out left more for it");
 }
 
@@ -172,7 +192,7 @@ void debrief_judged(struct buf *out, const struct run *r, const struct step *s)
 {
   bool fix = s->entry.act == ACT_REPAIR || s->entry.act == ACT_DECLARE;
 
-  if (r->end == RUN_UNSAFE && s == &r->steps[r->step_count - 1]) {
+  if (stopped_at(r, s)) {
     buf_add(out, "Stopped.");
   } else if (s->right) {
     buf_add(out, fix && !s->hit ? "Right to try, though it was not it" : "Right");
@@ -186,7 +206,8 @@ void debrief_judged(struct buf *out, const struct run *r, const struct step *s)
   } else {
     buf_addf(out, "Gave away %.1f min", s->regret);
     if (s->refit > 0 && s->regret > s->cost)
-      buf_addf(out, " (%.1f of them since covers that were off go back on for it)", fmin(s->refit, s->regret - s->cost));
+      buf_addf(out, " (%.1f of them since covers that were off go back on for it)",
+               fmin(s->refit, s->regret - s->cost));
     buf_add(out, ". Better: ");
     debrief_better(out, r->k, &s->better);
     buf_addf(out, " (to the end about %.0f min instead of %.0f).", s->best, s->chosen);
@@ -194,7 +215,10 @@ void debrief_judged(struct buf *out, const struct run *r, const struct step *s)
   if (s->pointless_by >= 0) buf_addf(out, " It could tell little: %s", r->k->rules[s->pointless_by].reason);
 }
 
-bool debrief_worth_telling(const struct moved *m) { return fabs(m->db) >= 1 && fabs(m->after - m->before) >= 0.01; }
+bool debrief_worth_telling(const struct moved *m)
+{
+  return fabs(m->db) >= 1 && fabs(m->after - m->before) >= 0.01;
+}
 
 bool debrief_told(const struct step *s)
 {
@@ -224,7 +248,8 @@ void debrief_score(struct buf *out, const struct debrief *d)
   if (r->end == RUN_UNSAFE) buf_add(out, "Score 0 of 100: an act that hurts people outweighs all else.");
   else
     buf_addf(out,
-             "By choice you gave away %.0f minutes, where %.0f were to be expected of the best: score %.0f of 100. "
+             "By choice you gave away %.0f minutes, where %.0f were to be expected of the best: score %.0f "
+             "of 100. "
              "Luck does not count, only what could be known when you chose.",
              r->regret, r->expected, run_score(r));
   if (r->brier >= 0)
@@ -318,7 +343,12 @@ static enum astray kind_of(const struct run *r, size_t at)
   return s->better.kind == ADVICE_REPAIR ? ASTRAY_LATE : ASTRAY_DEARER;
 }
 
-static const char luck[] = " It was it: that was luck.";
+static const char *luck(const struct step *s)
+{
+  return s->fixed ? " It was it: that was luck."
+         : s->hit ? " It was one of two things wrong: that was luck."
+                  : "";
+}
 
 static void add_chance(struct buf *out, double chance)
 {
@@ -337,13 +367,12 @@ static void say(struct buf *b, const struct run *r, size_t at, enum astray kind)
     buf_addf(b, "\"%s\" (step %zu) had spoken against it, which left ", r->k->checks[against->entry.at].name,
              (size_t)(against - r->steps) + 1);
     add_chance(b, s->chance);
-    buf_addf(b, "; you did it all the same.%s", s->hit ? luck : "");
+    buf_addf(b, "; you did it all the same.%s", luck(s));
     break;
   case ASTRAY_PART:
     buf_addf(b, "%.0f minutes and %.0f in parts on ", s->minutes, s->parts);
     add_chance(b, s->chance);
-    buf_addf(b, " that this was it. First: %s (%.1f min).%s", buf_text(&better), s->better_minutes,
-             s->hit ? luck : "");
+    buf_addf(b, " that this was it. First: %s (%.1f min).%s", buf_text(&better), s->better_minutes, luck(s));
     break;
   case ASTRAY_SOON:
     if (s->chance >= 0) {
@@ -352,7 +381,7 @@ static void say(struct buf *b, const struct run *r, size_t at, enum astray kind)
       buf_add(b, ". ");
     }
     buf_addf(b, "There was still something worth its minutes: %s (%.1f min).%s", buf_text(&better),
-             s->better_minutes, s->hit ? luck : "");
+             s->better_minutes, luck(s));
     break;
   case ASTRAY_COVER:
     buf_addf(b, "%.0f minutes of covers before it was clear that they had to come off. First: %s (%.1f min).",
@@ -389,7 +418,8 @@ static struct remark *add_remark(struct debrief *d, enum astray kind, size_t ste
 static bool goes_with_last(struct debrief *d, enum astray kind, size_t step)
 {
   struct remark *last = d->remark_count ? &d->remarks[d->remark_count - 1] : NULL;
-  const struct advice_step *was = last ? &d->run->steps[last->last].better : NULL, *is = &d->run->steps[step].better;
+  const struct advice_step *was = last ? &d->run->steps[last->last].better : NULL,
+                           *is = &d->run->steps[step].better;
 
   if (!last || last->kind != kind || kind != ASTRAY_DEARER || last->last + 1 != step) return false;
   if (was->kind != is->kind || was->at != is->at) return false;

@@ -21,7 +21,8 @@ static const char head[] =
     "svg{width:100%;height:auto}svg text{font:12px system-ui,sans-serif}\n"
     "table{border-collapse:collapse;width:100%}td,th{border-bottom:1px solid #ddd;padding:.35em .5em;"
     "text-align:left;vertical-align:top}\n.beside td:nth-child(2),.beside td:nth-child(4){width:43%}"
-    ".beside td{font-size:.92em}.n{text-align:right;white-space:nowrap}.right{color:#205c20}.lost{color:#a02c00}\n"
+    ".beside "
+    "td{font-size:.92em}.n{text-align:right;white-space:nowrap}.right{color:#205c20}.lost{color:#a02c00}\n"
     ".small{font-size:.88em;color:#444}\n@media "
     "print{h2{break-after:avoid}tr{break-inside:avoid}}\n</style></head><body>\n";
 
@@ -95,7 +96,8 @@ static void add_cells(struct buf *out, const struct run *r, size_t i, bool judge
   debrief_step(&b, r, &r->steps[i]);
   buf_addf(out, "<td%s>", judged && !r->steps[i].right ? " class=\"lost\"" : "");
   escape_buf(out, &b);
-  buf_addf(out, "%s</td><td class=\"n\">%.1f</td>", judged && !r->steps[i].right ? " *" : "", r->steps[i].cost);
+  buf_addf(out, "%s</td><td class=\"n\">%.1f</td>", judged && !r->steps[i].right ? " *" : "",
+           r->steps[i].cost);
 }
 
 static void add_beside(struct buf *out, const struct debrief *d)
@@ -217,21 +219,23 @@ static void draw_belief(struct buf *out, const struct debrief *d)
   struct series lines[LINES] = {{0}};
   const struct run *r = d->run;
   size_t n = choose(r, lines), last = r->step_count ? r->step_count : 1;
-  double wide = WIDE - 60;
+  double wide = WIDE - 60, top = 0.25;
 
   if (n == 0) return;
+  for (size_t s = 0; s < n; s++)
+    while (top < 1 && highest(&lines[s], r->step_count) > top) top += 0.25;
   buf_add(out, "<h2>What was believed, step by step</h2>\n");
   buf_addf(out,
            "<svg viewBox=\"0 0 %d %zu\" role=\"img\" aria-label=\"Belief in the leading causes after each "
            "step\">\n",
            WIDE, CHART + 46 + 18 * n);
   shade_lost(out, r, wide);
-  for (int p = 0; p <= 100; p += 25)
+  for (int p = 0; p <= 100 * top; p += top > 0.5 ? 25 : 10)
     buf_addf(out,
              "<line x1=\"40\" x2=\"%.0f\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#ddd\"/><text x=\"0\" "
              "y=\"%.1f\">%d %%</text>\n",
-             40 + wide, 10 + CHART * (1 - p / 100.0), 10 + CHART * (1 - p / 100.0),
-             14 + CHART * (1 - p / 100.0), p);
+             40 + wide, 10 + CHART * (1 - p / top / 100), 10 + CHART * (1 - p / top / 100),
+             14 + CHART * (1 - p / top / 100), p);
   for (size_t i = 0; i <= r->step_count; i += 1 + last / 20)
     buf_addf(out, "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%zu</text>\n",
              40 + wide * (double)i / (double)last, CHART + 28, i);
@@ -240,7 +244,8 @@ static void draw_belief(struct buf *out, const struct debrief *d)
              "<polyline fill=\"none\" stroke=\"%s\" stroke-width=\"2.5\" stroke-dasharray=\"%s\" points=\"",
              colours[s], dashes[s]);
     for (size_t i = 0; i <= r->step_count; i++)
-      buf_addf(out, "%.1f,%.1f ", 40 + wide * (double)i / (double)last, 10 + CHART * (1 - lines[s].at[i]));
+      buf_addf(out, "%.1f,%.1f ", 40 + wide * (double)i / (double)last,
+               10 + CHART * (1 - lines[s].at[i] / top));
     buf_addf(out,
              "\"/>\n<line x1=\"40\" x2=\"80\" y1=\"%zu\" y2=\"%zu\" stroke=\"%s\" stroke-width=\"2.5\" "
              "stroke-dasharray=\"%s\"/><text x=\"88\" y=\"%zu\">",
@@ -248,9 +253,11 @@ static void draw_belief(struct buf *out, const struct debrief *d)
     escape(out, debrief_fault(d->k, lines[s].fault));
     buf_addf(out, "%s</text>\n", lines[s].fault == r->culprit ? " (this was it)" : "");
   }
-  buf_add(out, "</svg>\n<p class=\"small\">The chance that each is behind the complaint, as the results so far "
-               "allowed it, after step 0 (the owner's words), 1, 2 ... Orange ground: steps that gave minutes away."
-               "</p>\n");
+  buf_add(
+      out,
+      "</svg>\n<p class=\"small\">The chance that each is behind the complaint, as the results so far "
+      "allowed it, after step 0 (the owner's words), 1, 2 ... Orange ground: steps that gave minutes away."
+      "</p>\n");
 }
 
 /* ---- the words -------------------------------------------------------------------------- */

@@ -352,6 +352,7 @@ const char *hidden_words(const struct hidden *h)
 {
   const struct knowledge *k = h->net.k;
 
+  if (h->words) return h->words;
   if (h->complaint < 0) return "It is not right.";
   for (size_t i = 0; i < k->owner_count; i++)
     if (k->owners[i].complaint == h->complaint && k->owners[i].words.count)
@@ -378,6 +379,8 @@ void hidden_free(struct hidden *h)
   casenet_free(&h->net);
   case_free(&h->machine);
   free(h->fixed);
+  free(h->words);
+  h->words = NULL;
   free(h->renewed);
   if (h->shop) learned_free(h->shop);
   free(h->shop);

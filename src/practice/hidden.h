@@ -21,6 +21,7 @@ struct hidden {
   int culprit;               /* place of the fault that brought the complaint about; -1: none */
   int complaint;             /* index; -1: nobody could be made to complain */
   int misled;                /* a check that shows a sound result against the odds; -1: none */
+  char *words;               /* the owner's, by hand; NULL: those of the knowledge */
   struct case_result *fixed; /* results that a hand-written case lays down */
   size_t fixed_count;
   struct learned *shop; /* chances of the shop's own history that it was drawn by; NULL: as shipped */

@@ -39,6 +39,15 @@ static bool tried(const struct run *r, const struct advice_step *s)
   return false;
 }
 
+/* The planner knows nothing of machines that do not run: what is to be seen only while they do. */
+static bool can_be_done(const struct run *r, const struct advice_step *s)
+{
+  char why[600];
+
+  return s->kind != ADVICE_CHECK ||
+         run_possible(r, &(struct entry){.act = ACT_CHECK, .at = s->at, .sure = -1}, why, sizeof why);
+}
+
 /* At the bench, of checks that come to nearly the same the most telling one goes first. Here
  * minutes given away are counted, so the least goes first, unless rules want a check before. */
 static void least_first(struct advice *a)
@@ -61,9 +70,11 @@ void judge_advise(struct run *r, const bool *off, struct advice *out)
   if (r->cheap) judge_quickly(r, off, out);
   else plan_advise(&r->a.net, &r->c, &r->a.drawn, r->a.belief, off, out);
   for (size_t i = 0; i < out->count; i++)
-    if (!tried(r, &out->options[i].step)) out->options[n++] = out->options[i];
+    if (!tried(r, &out->options[i].step) && can_be_done(r, &out->options[i].step))
+      out->options[n++] = out->options[i];
   if (n == 0) out->options[n++].step = (struct advice_step){ADVICE_GIVE_UP, -1};
   out->count = n;
+  if (r->cheap && !can_be_done(r, &r->ahead)) r->ahead = out->options[0].step;
   if (!r->cheap) least_first(out);
   out->cost = out->options[0].cost;
 }

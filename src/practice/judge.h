@@ -29,7 +29,7 @@ bool judge_moves(const struct plan_problem *p, const struct plan_state *s, const
  * and what is expected with it off. */
 void judge_entry(const struct run *r, const struct entry *entry, struct step_worth *out);
 
-/* Advice for the case of the run, without what was tried already. */
+/* Advice for the case of the run, without what was tried already or cannot be done. */
 void judge_advise(struct run *r, const bool *off, struct advice *out);
 
 /* The same with less looking ahead: all moves one question ahead, the best of them and the

@@ -211,7 +211,8 @@ void progress_text(struct buf *out, const struct progress *p, int width)
 {
   struct buf b = {0};
 
-  buf_addf(out, "%s: %d runs, %d finished, cause put right in %d", p->apprentice, p->runs, p->over, p->found);
+  buf_addf(out, "%s: %d run%s, %d finished, cause put right in %d", p->apprentice, p->runs,
+           p->runs == 1 ? "" : "s", p->over, p->found);
   if (p->unsafe) buf_addf(out, ", %d stopped as unsafe", p->unsafe);
   buf_add(out, "\n");
   if (p->over) {

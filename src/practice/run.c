@@ -194,67 +194,6 @@ double run_refit_minutes(const struct run *r, const struct entry *entry)
   return sum;
 }
 
-/* ---- what is possible ------------------------------------------------------------------- */
-
-static bool check_possible(const struct run *r, int check, char *why, size_t size)
-{
-  const struct check *c = &r->k->checks[check];
-  int at = conclusion_find(&r->a.drawn, RULES_OUT_CHECK, check, 0);
-  size_t open;
-
-  if (case_needs(&r->c, &c->needs, &open) == TRI_LACKS) {
-    for (size_t i = 0; i < c->needs.count; i++)
-      if (r->c.features[c->needs.at[i]] == TRI_LACKS)
-        snprintf(why, size, "This machine has no %s: nothing to be had from \"%s\".",
-                 r->k->features[c->needs.at[i]].name, c->name);
-    return false;
-  }
-  if (at >= 0)
-    snprintf(why, size, "That cannot be checked now: %s", r->k->rules[r->a.drawn.items[at].rule].reason);
-  return at < 0;
-}
-
-bool run_repairable(const struct run *r, int repair)
-{
-  size_t open;
-
-  for (size_t f = 0; f < r->k->fault_count; f++)
-    if (r->k->faults[f].repair == repair && case_needs(&r->c, &r->k->faults[f].needs, &open) != TRI_LACKS)
-      return true;
-  return false;
-}
-
-bool run_possible(const struct run *r, const struct entry *entry, char *why, size_t size)
-{
-  size_t open;
-
-  if (r->end != RUN_OPEN) {
-    snprintf(why, size, "This run is over.");
-    return false;
-  }
-  if (entry->act == ACT_CHECK) return check_possible(r, entry->at, why, size);
-  if (entry->act == ACT_OPEN) {
-    const struct cover *c = &r->k->covers[entry->at];
-
-    if (case_needs(&r->c, &c->needs, &open) == TRI_LACKS)
-      snprintf(why, size, "This machine has no %s.", c->name);
-    else if (r->c.off[entry->at]) snprintf(why, size, "The %s is off already.", c->name);
-    else return true;
-    return false;
-  }
-  if (entry->act == ACT_REPAIR && !run_repairable(r, entry->at)) {
-    snprintf(why, size, "There is nothing on this machine to %s.", r->k->repairs[entry->at].name);
-    return false;
-  }
-  if (entry->act == ACT_DECLARE && entry->at >= 0 &&
-      case_needs(&r->c, &r->k->faults[entry->at].needs, &open) == TRI_LACKS) {
-    snprintf(why, size, "That cannot be wrong with this machine: it has no such part.");
-    return false;
-  }
-  if (entry->act == ACT_FORBIDDEN) return unsafe_act_here(r, entry->at, why, size);
-  return true;
-}
-
 /* ---- doing it --------------------------------------------------------------------------- */
 
 static struct step *add_step(struct run *r, const struct entry *entry)
@@ -338,11 +277,10 @@ static void do_repair(struct run *r, struct step *s)
   size_t before = r->hidden.fault_count;
 
   case_take_off(&r->c, r->k, &r->k->repairs[repair].off);
-  if (unsafe_spills(r, &(struct entry){.act = ACT_REPAIR, .at = repair})) r->spilt = true;
   s->fixed = hidden_repair(&r->hidden, repair);
   s->hit = r->hidden.fault_count < before;
   if (!s->fixed) leave_case(r, s, repair);
-  r->proved = true; /* it was run to see */
+  r->proved = true; /* it was run to see; what was spilt on the way was wiped up before */
   shut_to_run(r, NULL);
 }
 

@@ -48,7 +48,7 @@ struct step {
   bool again, fixed;            /* the check had been made; it cured */
   bool hit;                     /* something that was wrong was put right, or rightly named */
   double minutes, parts;        /* minutes of work; parts in money */
-  double refit;                 /* minutes of covers that go back on for it and would have to come off again */
+  double refit; /* minutes of covers that go back on for it and would have to come off again */
   double cost;                  /* both, as minutes */
   double best, chosen, regret;  /* expected minutes to the end: by the best step, by this one */
   bool right;

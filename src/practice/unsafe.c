@@ -51,8 +51,8 @@ static const struct forbidden acts[] = {
      "Petrol poured into the throat flares at the first backfire. A few drops, can shut and away, is the "
      "way."},
     {"flame",
-     {"a lighter", "with a match", "strike a match", "light a match", "naked flame", "candle",
-      "blowlamp", "blow lamp", "blowtorch", "blow torch"},
+     {"a lighter", "with a match", "strike a match", "light a match", "naked flame", "candle", "blowlamp",
+      "blow lamp", "blowtorch", "blow torch"},
      NULL,
      false,
      "No flame near fuel. The vapour creeps to it along the floor."},
@@ -74,10 +74,10 @@ static const struct forbidden acts[] = {
      "does not make it safe. It is run outside, away from doors and windows. Headache or dizziness: into the "
      "air, and call for help."},
     {"hands-in",
-     {"hand near", "hands near", "hand by the", "hands by the", "finger near", "fingers near", "hand in the",
-      "hands in the", "hand under", "hands under", "reach under", "reach in", "touch the blade",
-      "touch the chain", "grab the", "turn the blade", "spin the blade", "turn the chain", "pull the chain",
-      "clear+by hand"},
+     {"hand near",      "hands near",     "hand by the",     "hands by the",    "finger near",
+      "fingers near",   "hand in the",    "hands in the",    "hand under",      "hands under",
+      "reach under",    "reach in",       "touch the blade", "touch the chain", "grab the",
+      "turn the blade", "spin the blade", "turn the chain",  "pull the chain",  "clear+by hand"},
      NULL,
      true,
      "Hands at blade, chain, tines or auger with the plug lead on. A warm engine, or one turned a little by "
@@ -191,7 +191,10 @@ bool unsafe_makes_spark(const struct run *r, const struct entry *entry)
   return engine_turns(&r->k->checks[entry->at]);
 }
 
-bool unsafe_spills(const struct run *r, const struct entry *entry) { return warned(r, entry, spill_caution); }
+bool unsafe_spills(const struct run *r, const struct entry *entry)
+{
+  return entry->act != ACT_REPAIR && entry->act != ACT_DECLARE && warned(r, entry, spill_caution);
+}
 
 /* Where the piece stands in the line, at the start of a word; NULL when it does not. */
 static const char *at_word(const char *line, const char *piece, size_t length)
@@ -216,8 +219,8 @@ static bool all_pieces(const char *line, const char *pattern)
 /* Asking the owner is no act. */
 static bool is_question(const char *line)
 {
-  static const char *const words[] = {"ask", "did", "was", "has", "is", "does", "do", "where", "when", "how",
-                                      "what", "why", "who"};
+  static const char *const words[] = {"ask",   "did",  "was", "has",  "is",  "does", "do",
+                                      "where", "when", "how", "what", "why", "who"};
   size_t n = strcspn(line, " ");
 
   for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)

@@ -10,7 +10,7 @@
 bool unsafe_now(const struct run *r, const struct entry *entry, char *why, size_t size);
 
 /* Does this entry put hands where the machine cuts or nips? Does it turn the engine, which
- * makes sparks (what was repaired is tried)? Does it let petrol out? */
+ * makes sparks (what was repaired is tried)? Does it let petrol out, and leave it there? */
 bool unsafe_wants_lead_off(const struct run *r, const struct entry *entry);
 bool unsafe_makes_spark(const struct run *r, const struct entry *entry);
 bool unsafe_spills(const struct run *r, const struct entry *entry);

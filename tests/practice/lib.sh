@@ -18,9 +18,10 @@ practice() {
 }
 
 # A machine by hand, so that what it shows does not change with every figure of the knowledge; its
-# owner's words go to $words when the conversation begins.
-cat > "$work/mower.json" << 'CASE'
-{"pullcord": "practice-case-1", "machine": "walk-behind-mower", "complaint": "hunts", "faults": ["main-jet-blocked"],
+# owner's words are $words.
+words="It goes up and down."
+cat > "$work/mower.json" << CASE
+{"pullcord": "practice-case-1", "machine": "walk-behind-mower", "complaint": "hunts",
+ "words": "$words", "faults": ["main-jet-blocked"],
  "results": {"compression": 44, "fuel-look-and-smell": "stale", "spark-test": "jumps"}}
 CASE
-owner_says() { words=$(printf '%s\n' "$out" | sed -n 's/.*The owner says: "\(.*\)"\..*/\1/p' | head -n 1); }

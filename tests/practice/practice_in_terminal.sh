@@ -40,7 +40,6 @@ tm capture-pane -p > /dev/null 2>&1 || { echo "no terminal can be opened here"; 
 
 run "--as anna --case $work/mower.json --level free"
 screen "$prompt" "What do you do first?"
-owner_says
 stands "0 min"
 type_line "banana"
 screen "$prompt" "I know no check called"
@@ -60,7 +59,7 @@ tm send-keys Up
 screen "practice> compression" "So far"
 tm send-keys C-u
 type_line "fuel-look-and-smell"
-screen "$prompt" "PETROL SPILT"
+screen "$prompt" "PETROL"
 stands ""
 type_line "repair clean main jet"
 screen "Do it?" "clean main jet and bowl: "
@@ -69,7 +68,7 @@ kill -9 "$(tm list-panes -F '#{pane_pid}')"
 run "--as anna"
 screen "$prompt" "Run 1 goes on (free, 2 steps done)"
 says "So far: cranking compression: 44 psi | look and smell of the fuel"
-says "PETROL SPILT"
+says "PETROL"
 stands ""
 type_line "wipe"
 screen "$prompt" "Wiped up"

@@ -7,7 +7,7 @@ forms=$work/forms; mkdir -p "$forms"
 kept=$XDG_STATE_HOME/pullcord/practice
 cat > "$work/case.json" <<'CASE'
 {"pullcord": "practice-case-1", "machine": "tiller", "has": ["bowl-drain"], "lacks": [], "complaint": "runs-on-choke-only",
- "faults": ["main-jet-blocked", "fuel-stale"], "seed": "3", "results": {"spark-test": "jumps", "compression": 62}}
+ "words": "Without the choke it dies.", "faults": ["main-jet-blocked", "fuel-stale"], "seed": "3", "results": {"spark-test": "jumps", "compression": 62}}
 CASE
 # guided with words and certainties, and steps that gave away; unsafe; open; by hand; by the shop's history; a set
 practice --as ann --seed 14 --class walk-behind-mower --system fuel --level guided -- "compression" "good \"enough\" <b>" 1 \
@@ -110,7 +110,8 @@ cases = [(good, True), ({k: v for k, v in good.items() if k != "results"}, True)
          ({**good, "result": {}}, False), ({**good, "seed": 3}, False), ({**good, "seed": "x"}, False),
          ({**good, "has": "bowl-drain"}, False), ({**good, "results": []}, False), ({**good, "pullcord": "case-1"}, False),
          ({**good, "machine": 1}, False), ({**good, "results": {"spark-test": []}}, False),
-         ({k: v for k, v in good.items() if k != "complaint"}, False)]
+         ({**good, "words": "So 'ill' it is"}, True), ({**good, "words": ""}, False), ({**good, "words": "a\nb"}, False),
+         ({**good, "words": "x" * 201}, False), ({k: v for k, v in good.items() if k != "complaint"}, False)]
 for case, valid in cases:
     place = pathlib.Path(sys.argv[2]).parent / "tried.json"
     place.write_text(json.dumps(case))

@@ -3,7 +3,7 @@
  * order, each pair of neighbours clearly apart; and the best path gives nothing away.
  *
  * 400 machines, each worked by all five: 2,000 runs. To stay within minutes the judge follows
- * fewer moves less far than in a practice run (judge_quickly), and the count stops after 20 steps
+ * fewer moves less far than in a practice run (judge_quickly), and the count stops after 16 steps
  * or when what the machine is worth has been spent. */
 #include <math.h>
 #include <stdarg.h>
@@ -20,7 +20,7 @@
 #include "practice/walk.h"
 #include "with.h"
 
-enum { MACHINES = 400, STEPS = 20, KINDS = 5, MOST_CHECKS_FIRST = 15 };
+enum { MACHINES = 400, STEPS = 16, KINDS = 5, MOST_CHECKS_FIRST = 10 };
 static const char *const names[KINDS] = {"best path", "one question ahead", "cheapest first", "parts-swapper",
                                          "random"};
 
@@ -171,8 +171,8 @@ static void order_of_apprentices(void **state)
 
     for (int i = 0; i < MACHINES; i++) given[k][i] = work(w, k, (uint64_t)i + 1, &steps);
     m = mean(given[k], MACHINES, &half);
-    printf("%-20s gave away %7.2f min a run (95 %%: %.2f .. %.2f) in %.1f steps\n", names[k], m, m - half, m + half,
-           (double)steps / MACHINES);
+    printf("%-20s gave away %7.2f min a run (95 %%: %.2f .. %.2f) in %.1f steps\n", names[k], m, m - half,
+           m + half, (double)steps / MACHINES);
     for (int i = 0; k > 0 && i < MACHINES; i++) apart[i] = given[k][i] - given[k - 1][i];
     if (k == 0) assert_true(fabs(m) < 1e-6);
     if (k == 0) continue;

@@ -9,6 +9,7 @@
 #include <unistd.h>
 #include <cmocka.h>
 
+#include "base/text.h"
 #include "practice/casework.h"
 #include "practice/debrief.h"
 #include "practice/progress.h"
@@ -155,7 +156,8 @@ static void by_hand(void **state)
 {
   static const char good[] =
       "{\"pullcord\": \"practice-case-1\", \"machine\": \"tiller\", \"complaint\": \"runs-on-choke-only\", "
-      "\"faults\": [\"main-jet-blocked\"], \"results\": {\"spark-test\": \"jumps\", \"compression\": 62}}";
+      "\"words\": \"Without the choke it dies.\", \"faults\": [\"main-jet-blocked\"], "
+      "\"results\": {\"spark-test\": \"jumps\", \"compression\": 62}}";
   static const char *const bad[] = {
       "{\"pullcord\": \"practice-case-1\", \"machine\": \"tilleer\"}",
       ("{\"pullcord\": \"practice-case-1\", \"machine\": \"tiller\", \"complaint\": \"runs-on-choke-only\", "
@@ -168,6 +170,7 @@ static void by_hand(void **state)
   struct err e = {0};
 
   if (casework_read(&w->k, "case", good, &h, &e)) fail_msg("%s", e.text);
+  assert_string_equal(hidden_words(&h), "Without the choke it dies.");
   hidden_look(&h, knowledge_find(&w->k, ENTRY_CHECK, "compression"), &r);
   assert_true(r.result == -1 && r.value == 62);
   hidden_look(&h, knowledge_find(&w->k, ENTRY_CHECK, "spark-test"), &r);
@@ -220,6 +223,107 @@ static void unsafe_acts_stop(void **state)
     assert_int_equal(unsafe_act_here(&r, unsafe_act("ether"), why, sizeof why), two);
     run_free(&r);
   }
+}
+
+/* What somebody might type, and the act that it is. */
+static void unsafe_acts_are_understood(void **state)
+{
+  static const struct {
+    const char *line, *act;
+  } typed[] = {{"smoke a cigarette", "smoking"},
+               {"have a smoke by the tank", "smoking"},
+               {"light up a pipe", "smoking"},
+               {"run it indoors", "indoors"},
+               {"start it in the garage with the door shut", "indoors"},
+               {"put my hand near the chain", "hands-in"},
+               {"turn the blade by hand", "hands-in"},
+               {"clear the auger by hand", "hands-in"},
+               {"spray ether in the carb", "starting-fluid"},
+               {"pour some petrol down the carb", "petrol-in-throat"},
+               {"wash the filter in petrol", "petrol-as-cleaner"},
+               {"siphon it by mouth", "mouth"},
+               {"run it without the guard", "guard-off"},
+               {"refuel it while running", "fill-running"},
+               {"plug it into the house", "back-feed"},
+               {"tie down the bar", "bypass-switch"},
+               {"drop start the saw", "drop-start"},
+               {"feel the spray with my hand", "jet-on-skin"},
+               {"look with a lighter", "flame"},
+               {"hold the lead and pull", "hold-lead"},
+               {"disconnect the governor", "unhook-governor"}};
+  static const char *const harmless[] = {
+      "smoke after ten minutes", "ask whether he smokes by the tank", "run it",
+      "was it run indoors",      "does the battery hold a charge",    "spark test"};
+  struct with *w = *state;
+  char name[400];
+
+  for (size_t i = 0; i < sizeof typed / sizeof typed[0]; i++) {
+    int act = unsafe_act(typed[i].line);
+
+    if (act < 0) fail_msg("\"%s\" is taken for nothing", typed[i].line);
+    assert_string_equal(unsafe_act_name(act), typed[i].act);
+  }
+  for (size_t i = 0; i < sizeof harmless / sizeof harmless[0]; i++)
+    if (unsafe_act(harmless[i]) >= 0) fail_msg("\"%s\" is taken for an act", harmless[i]);
+  for (size_t i = 0; i < w->k.check_count + w->k.repair_count; i++) { /* none stands in the way of a name */
+    snprintf(name, sizeof name, "%s",
+             i < w->k.check_count ? w->k.checks[i].name : w->k.repairs[i - w->k.check_count].name);
+    text_lower(name);
+    if (unsafe_act(name) >= 0) fail_msg("\"%s\" is taken for an act", name);
+  }
+}
+
+/* Petrol that a check let out must be wiped up before what is repaired is tried. */
+static void spilt_petrol_is_wiped_up_first(void **state)
+{
+  struct with *w = *state;
+  struct entry look = {
+      .act = ACT_CHECK, .at = knowledge_find(&w->k, ENTRY_CHECK, "fuel-look-and-smell"), .sure = -1};
+
+  for (int wiped = 0; wiped < 2; wiped++) {
+    struct run r;
+    struct err e;
+    struct entry fix = {.act = ACT_REPAIR, .sure = -1};
+
+    with_run(w, HIDDEN_TWO, "fuel", 6, true, &r);
+    fix.at = w->k.faults[r.culprit].repair;
+    assert_int_equal(run_do(&r, &look, &e), 0);
+    assert_true(r.spilt);
+    if (wiped) assert_int_equal(run_do(&r, &(struct entry){.act = ACT_WIPE, .sure = -1}, &e), 0);
+    if (wiped) run_make_safe(&r, &fix);
+    assert_int_equal(run_do(&r, &fix, &e), 0);
+    assert_int_equal(r.end == RUN_UNSAFE, !wiped);
+    run_free(&r);
+  }
+}
+
+/* Nothing is seen, heard or measured of an engine running that does not start, nor advised. */
+static void no_readings_of_what_does_not_run(void **state)
+{
+  struct with *w = *state;
+  int speed = knowledge_find(&w->k, ENTRY_CHECK, "top-speed"), dead = 0, alive = 0;
+  char why[600];
+
+  assert_true(speed >= 0);
+  for (uint64_t seed = 1; seed <= 40; seed++) {
+    struct entry measure = {.act = ACT_CHECK, .at = speed, .sure = -1};
+    bool starts;
+    struct run r;
+
+    with_run(w, HIDDEN_ONE, NULL, seed, true, &r);
+    starts = strcmp(w->k.complaints[r.hidden.complaint].runs, "no") != 0;
+    if (!starts) assert_false(run_possible(&r, &measure, why, sizeof why));
+    if (!starts) assert_non_null(strstr(why, "does not"));
+    if (starts) alive += run_possible(&r, &measure, why, sizeof why);
+    for (size_t i = 0; !starts && i < r.advice.count; i++)
+      if (r.advice.options[i].step.kind == ADVICE_CHECK) {
+        measure.at = r.advice.options[i].step.at;
+        assert_true(run_possible(&r, &measure, why, sizeof why));
+      }
+    dead += !starts;
+    run_free(&r);
+  }
+  assert_true(dead > 3 && alive > 3);
 }
 
 /* Stated certainty is scored on whether it was right. */
@@ -297,6 +401,9 @@ int main(void)
                                      cmocka_unit_test(bad_records_are_refused),
                                      cmocka_unit_test(by_hand),
                                      cmocka_unit_test(unsafe_acts_stop),
+                                     cmocka_unit_test(unsafe_acts_are_understood),
+                                     cmocka_unit_test(spilt_petrol_is_wiped_up_first),
+                                     cmocka_unit_test(no_readings_of_what_does_not_run),
                                      cmocka_unit_test(certainty_is_scored),
                                      cmocka_unit_test(what_to_practise_next)};
 
