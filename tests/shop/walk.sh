@@ -43,7 +43,7 @@ says "Job $name: water pump, will not start, 3 results (pond pump, plot 17)."
 at_bench Kim "stop-switch-position in-run" "oil-cutout-disconnected no-change" "stop-wire-look chafed" repair \
   "fixed stop-wire-chafed" yes "minutes 30" quit
 says "Found, as far as it goes: stop wire chafed to ground"
-says "back:  spark plug, then blower housing (starter and shroud), then plug boot"
+says "back:  blower housing (starter and shroud), then spark plug, then plug boot"
 says "Proved: stop wire chafed to ground"
 
 # Friday: together again, the service check, home
