@@ -13,7 +13,7 @@
  * Source: Paschen's law, textbook; constants for air as printed by one calculator page, and in other
  * units with g by another (neasmn.org: A 15, B 365 per cm and Torr).
  * Holds for a uniform field and p d from 0.5 to 400 kPa cm (EX_DATAERR outside). From 0.7 mm of open
- * air up it reads a tenth to a sixth above the straight line of that page, 1.35 kV + 30 kV/cm, and
+ * air up it reads a tenth to a fifth above the straight line of that page, 1.35 kV + 30 kV/cm, and
  * above sphere gaps (from memory).
  * Left out: sharp electrodes (lower), fuel, ions of a burning charge and glowing edges (lower), wear
  * and fouling, the coil's rise time (higher). Returns 0, or EX_DATAERR with *e. */

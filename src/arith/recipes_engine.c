@@ -214,7 +214,7 @@ const struct work_recipe work_plug_gap = {
     .leaves_out =
         "Sharp edges and burning gas (less), wear, fouling, coil rise time (more). Give the gas "
         "temperature: cold-gas figures are far too high for a hot charge. From 0.7 mm up a tenth to "
-        "a sixth higher than open gaps take.",
+        "a fifth higher than open gaps take.",
     .source =
         "Paschen's law at gas density, A 112.50, B 2737.50 (kPa cm) as printed by a calculator page, "
         "gamma 0.01 by another."};
