@@ -43,7 +43,8 @@ void card_told(struct card *card, struct doc *d)
 /* What step s of the course weighed for its first cause, decibans; 0 for what is no result. */
 static double told_by(const struct course *c, size_t s)
 {
-  return c->steps[s].kind == COURSE_RESULT ? c->odds[s * c->cause_count] - c->odds[(s - 1) * c->cause_count] : 0;
+  return c->steps[s].kind == COURSE_RESULT ? c->odds[s * c->cause_count] - c->odds[(s - 1) * c->cause_count]
+                                           : 0;
 }
 
 /* The results that spoke most for the first cause of the course, in the order of the job. */
@@ -75,7 +76,8 @@ static void candidates(struct card *card, struct doc *d)
     return;
   }
   doc_add(d, BLOCK_TEXT, "%s come first%s:",
-          card->ending == CARD_OPEN ? "Nothing is certain yet. These" : "Nothing was found for certain. These",
+          card->ending == CARD_OPEN ? "Nothing is certain yet. These"
+                                    : "Nothing was found for certain. These",
           bounded ? "" : ", with the chance that each is behind the trouble");
   for (size_t i = 0; i < shown; i++) {
     const struct ranked *r = &card->a->ranking[i];

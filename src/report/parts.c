@@ -104,7 +104,8 @@ static size_t innermost_first(const struct knowledge *k, bool *off, int *order)
   return count;
 }
 
-size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *wanted, int *order)
+size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *wanted,
+                   int *order)
 {
   bool *off = mem_array(k->cover_count + 1, sizeof *off);
   size_t count, open;

@@ -38,7 +38,8 @@ void part_add_cautions(const struct knowledge *k, const struct bench_case *c, co
 
 /* Covers to take off, outermost first, into order (room for cover_count); those that the
  * machine lacks are left out. */
-size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *wanted, int *order);
+size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *wanted,
+                   int *order);
 
 /* Covers that are off, in the order in which they go back, into order (room for
  * cover_count): what lies under another goes first, and otherwise the knowledge has them in

@@ -40,8 +40,8 @@ static void print_rate(const char *what, size_t jobs, double seconds, double pro
 {
   double rate = (double)jobs / seconds;
 
-  printf("%s: %.0f jobs a second (%.0f by processor time); goal %d: %s\n", what, rate, (double)jobs / processor,
-         GOAL_RATE, rate >= GOAL_RATE ? "met" : "missed");
+  printf("%s: %.0f jobs a second (%.0f by processor time); goal %d: %s\n", what, rate,
+         (double)jobs / processor, GOAL_RATE, rate >= GOAL_RATE ? "met" : "missed");
   fflush(stdout);
 }
 
