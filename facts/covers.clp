@@ -1,9 +1,34 @@
 ; What has to come off to reach a part, and what to look at and do when it goes back. under: the
 ; cover that comes off first. run-without: may the engine run while it is off. Minutes are for a
-; clean machine and hand tools. To add a line: new id, refit notes one per string.
+; clean machine and hand tools. To add a line: new id, refit notes one per string. They stand in the
+; order in which they come off when several are in the way; what is off goes back in the reverse of
+; it, what lies under another first. So a new one goes where it is taken off, not at the end.
 ; Check with: pullcord vet
 
+; first in the file, so that it is the last to go back
+(deffacts cover-plug-boot "lead and boot of the plug"
+  (cover (id plug-boot) (name "plug boot") (minutes-off 0.3) (minutes-on 0.3) (run-without no)
+    (cautions plug-lead-off ignition-voltage hot-parts)
+    (refit "Twist and pull on the boot, never on the lead."
+      "The boot goes back last of all, after tools and hands are clear; feel it click.")
+    (may-damage "The lead pulls out of an old boot.")
+    (basis common-practice)))
+
 (deffacts covers-air-and-fuel "air side, carburettor, fuel"
+  (cover (id handheld-top-cover) (name "top cover of a handheld") (needs diaphragm)
+    (minutes-off 2) (minutes-on 2) (run-without no) (tools "screwdriver or key")
+    (cautions hot-parts chain-edges)
+    (refit "Brush off before it comes off: what falls goes into the carburettor."
+      "Plug lead in its groove, choke lever through its slot, seal strip in place."
+      "Plastic threads: turn back until the screw drops into its old thread, then in.")
+    (may-damage "Clips and screw posts of brittle plastic.")
+    (basis common-practice))
+  (cover (id filter-element) (name "air filter element") (minutes-off 1) (minutes-on 1)
+    (run-without yes) (tools "screwdriver") (cautions moving-parts)
+    (refit "Sealing lip all round, clean side to the engine, cover latched."
+      "Foam: oiled and squeezed out if the maker wants it oiled; paper: always dry.")
+    (may-damage "Dust falls into the throat if it is pulled out dirty side down.")
+    (basis common-practice))
   (cover (id air-box) (name "air filter box") (minutes-off 3) (minutes-on 4) (run-without no)
     (tools "screwdriver" "8 mm and 10 mm spanner or socket")
     (cautions hot-parts fuel-vapour)
@@ -13,11 +38,21 @@
       "Wipe dust out before it goes back, throat covered meanwhile.")
     (may-damage "The breather tube splits where it hardened; the gasket tears.")
     (basis common-practice))
-  (cover (id filter-element) (name "air filter element") (minutes-off 1) (minutes-on 1)
-    (run-without yes) (tools "screwdriver") (cautions moving-parts)
-    (refit "Sealing lip all round, clean side to the engine, cover latched."
-      "Foam: oiled and squeezed out if the maker wants it oiled; paper: always dry.")
-    (may-damage "Dust falls into the throat if it is pulled out dirty side down.")
+  (cover (id fuel-tank) (name "fuel tank") (minutes-off 12) (minutes-on 14) (run-without no)
+    (tools "spanner set" "line clamp" "fuel can" "funnel")
+    (cautions fuel-vapour refuel-cool fuel-storage-container waste-fuel)
+    (refit "Drain it into a can first, outdoors, engine cold."
+      "Rubber pads and sleeves back on every bolt, or the tank cracks."
+      "Lines and clips home, no rub on fin, silencer or linkage; fill a little and look for weeps.")
+    (may-damage "Tap spigots of plastic tanks snap; old grommets leak once moved.")
+    (basis common-practice))
+  (cover (id fuel-line) (name "fuel line off the carburettor") (minutes-off 2) (minutes-on 2)
+    (run-without no) (tools "line clamp or pliers with taped jaws" "can" "rag")
+    (cautions fuel-vapour no-spark-near-fuel hot-parts)
+    (refit "Twist before pulling; cut a stuck end off rather than bend the spigot."
+      "Line past the bead, clip behind it, no kink and clear of hot metal."
+      "Tap open, look for drips, wipe dry before any spark.")
+    (may-damage "Hardened line splits; brass or plastic spigots bend.")
     (basis common-practice))
   (cover (id carburettor) (name "carburettor") (under air-box)
     (minutes-off 10) (minutes-on 14) (run-without no)
@@ -50,14 +85,6 @@
       "Screws in turn, snug and no more into aluminium.")
     (may-damage "Screws round off; plastic spacers crack if tightened one side first.")
     (basis common-practice))
-  (cover (id handheld-top-cover) (name "top cover of a handheld") (needs diaphragm)
-    (minutes-off 2) (minutes-on 2) (run-without no) (tools "screwdriver or key")
-    (cautions hot-parts chain-edges)
-    (refit "Brush off before it comes off: what falls goes into the carburettor."
-      "Plug lead in its groove, choke lever through its slot, seal strip in place."
-      "Plastic threads: turn back until the screw drops into its old thread, then in.")
-    (may-damage "Clips and screw posts of brittle plastic.")
-    (basis common-practice))
   (cover (id diaphragm-cover) (name "diaphragm carburettor cover") (under handheld-top-cover)
     (needs diaphragm) (minutes-off 12) (minutes-on 14) (run-without no)
     (tools "small screwdriver" "clean white tray") (cautions fuel-vapour gloves-solvent)
@@ -66,22 +93,6 @@
       "Lever spring seated on its dimple before the cover closes."
       "Screws crosswise, snug; then press the purge bulb and look for leaks.")
     (may-damage "An old diaphragm cracks or tears when peeled off; have a kit at hand.")
-    (basis common-practice))
-  (cover (id fuel-tank) (name "fuel tank") (minutes-off 12) (minutes-on 14) (run-without no)
-    (tools "spanner set" "line clamp" "fuel can" "funnel")
-    (cautions fuel-vapour refuel-cool fuel-storage-container waste-fuel)
-    (refit "Drain it into a can first, outdoors, engine cold."
-      "Rubber pads and sleeves back on every bolt, or the tank cracks."
-      "Lines and clips home, no rub on fin, silencer or linkage; fill a little and look for weeps.")
-    (may-damage "Tap spigots of plastic tanks snap; old grommets leak once moved.")
-    (basis common-practice))
-  (cover (id fuel-line) (name "fuel line off the carburettor") (minutes-off 2) (minutes-on 2)
-    (run-without no) (tools "line clamp or pliers with taped jaws" "can" "rag")
-    (cautions fuel-vapour no-spark-near-fuel hot-parts)
-    (refit "Twist before pulling; cut a stuck end off rather than bend the spigot."
-      "Line past the bead, clip behind it, no kink and clear of hot metal."
-      "Tap open, look for drips, wipe dry before any spark.")
-    (may-damage "Hardened line splits; brass or plastic spigots bend.")
     (basis common-practice)))
 
 (deffacts covers-ignition-and-starting "cooling shroud, starter, ignition, battery"
@@ -111,6 +122,14 @@
       "Turn it by rope slowly: nothing may touch the fan.")
     (may-damage "Tank or control brackets share its screws; mark which is the long one.")
     (basis common-practice))
+  (cover (id coil) (name "ignition coil") (under blower-housing) (minutes-off 3)
+    (minutes-on 5) (run-without no) (tools "screwdriver or 8 mm socket" "feeler gauge")
+    (cautions ignition-voltage plug-lead-off)
+    (refit "Legs and magnets bright and clean."
+      "Gap with a non-magnetic gauge at both legs, magnet under the coil, then the screws."
+      "Stop wire on its tab, lead clear of fan; turn once by hand and listen for a scrape.")
+    (may-damage "Stop-wire tab breaks off; screws into aluminium bosses strip.")
+    (basis common-practice))
   (cover (id flywheel) (name "flywheel") (under blower-housing) (minutes-off 12)
     (minutes-on 12) (run-without no)
     (tools "puller as the maker says" "strap or holder" "torque wrench" "socket")
@@ -120,14 +139,6 @@
       "Cup spring washer hollow side to the flywheel; nut to the maker's torque."
       "Magnets free of steel dust; set the coil gap afterwards and turn it round once by hand.")
     (may-damage "Fins, magnets and shaft end, if pried or struck.")
-    (basis common-practice))
-  (cover (id coil) (name "ignition coil") (under blower-housing) (minutes-off 3)
-    (minutes-on 5) (run-without no) (tools "screwdriver or 8 mm socket" "feeler gauge")
-    (cautions ignition-voltage plug-lead-off)
-    (refit "Legs and magnets bright and clean."
-      "Gap with a non-magnetic gauge at both legs, magnet under the coil, then the screws."
-      "Stop wire on its tab, lead clear of fan; turn once by hand and listen for a scrape.")
-    (may-damage "Stop-wire tab breaks off; screws into aluminium bosses strip.")
     (basis common-practice))
   (cover (id battery-cover) (name "battery cover") (needs battery) (minutes-off 2)
     (minutes-on 3) (run-without yes) (tools "screwdriver" "10 mm spanner")
@@ -256,13 +267,4 @@
       "Valves each in its own hole, the same way round; bolts crosswise in steps."
       "Fill with water and vent before the engine is started.")
     (may-damage "Seals tear on a dry shaft; old casings crack at the bolts.")
-    (basis common-practice)))
-
-; last in the file, so that it is the last to go back
-(deffacts cover-plug-boot "lead and boot of the plug"
-  (cover (id plug-boot) (name "plug boot") (minutes-off 0.3) (minutes-on 0.3) (run-without no)
-    (cautions plug-lead-off ignition-voltage hot-parts)
-    (refit "Twist and pull on the boot, never on the lead."
-      "The boot goes back last of all, after tools and hands are clear; feel it click.")
-    (may-damage "The lead pulls out of an old boot.")
     (basis common-practice)))

@@ -10,9 +10,11 @@
  * to 5 MPa) and `temperature` K (230 to 1500), into *volts.
  *   V = B p d / (ln(A p d) - ln ln(1 + 1/g)),  p taken at the density that counts: p T0 / T
  *   A = 112.50 /(kPa cm), B = 2737.50 V/(kPa cm), g = 0.01, T0 = 293.15 K
- * Source: Paschen's law, textbook; constants for air as printed by one calculator page, g from memory.
- * Holds for a uniform field and p d from 0.5 to 400 kPa cm (EX_DATAERR outside); against measured
- * sphere gaps it reads about a tenth high at 1 mm and above (from memory).
+ * Source: Paschen's law, textbook; constants for air as printed by one calculator page, and in other
+ * units with g by another (neasmn.org: A 15, B 365 per cm and Torr).
+ * Holds for a uniform field and p d from 0.5 to 400 kPa cm (EX_DATAERR outside). From 0.7 mm of open
+ * air up it reads a tenth to a fifth above the straight line of that page, 1.35 kV + 30 kV/cm, and
+ * above sphere gaps (from memory).
  * Left out: sharp electrodes (lower), fuel, ions of a burning charge and glowing edges (lower), wear
  * and fouling, the coil's rise time (higher). Returns 0, or EX_DATAERR with *e. */
 int spark_breakdown(double gap, double pressure, double temperature, double *volts, struct err *e);

@@ -20,8 +20,8 @@ int premix_oil(double ratio, double petrol, double *oil, struct err *e);
 enum fuel_age { FUEL_FRESH, FUEL_DRAIN, FUEL_STALE, FUEL_BEYOND };
 
 #define FUEL_DRAIN_AFTER (30 * 86400.0)  /* s */
-#define FUEL_STALE_AFTER (61 * 86400.0)  /* two months */
-#define FUEL_BEYOND_AFTER (91 * 86400.0) /* three months */
+#define FUEL_STALE_AFTER (2 * 2628000.0) /* two months, as the unit "month" has them */
+#define FUEL_BEYOND_AFTER (3 * 2628000.0) /* three months */
 
 /* Age in s (0 to 10 years) into *out: FUEL_DRAIN past 30 days (TM 5-4240-501-14&P p. 285: drain
  * tank and carburettor), FUEL_STALE past two months (EPA advice on engine tanks, as quoted

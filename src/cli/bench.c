@@ -216,7 +216,8 @@ static int converse_in(struct bench *b, const struct args *args, struct err *e)
 int run_bench(const struct args *args, struct err *e)
 {
   struct knowledge k;
-  struct bench b = {.k = &k, .pending = -1, .feature = -1, .chosen = -1, .proved = -1, .who = commands_who(args)};
+  struct bench b = {
+      .k = &k, .pending = -1, .feature = -1, .chosen = -1, .proved = -1, .who = commands_who(args)};
   int status = load_knowledge(&k, e);
 
   if (status) return status;

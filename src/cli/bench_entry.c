@@ -27,16 +27,18 @@ static bool applies(const struct bench *b, int check)
 void bench_record(struct bench *b, struct case_result r)
 {
   struct buf said = {0};
+  bool opened;
 
   case_set_result(&b->c, r);
   b->assessed = false;
   b->proved = -1;
   if (b->pending == r.check) b->pending = -1;
   if (r.result < 0) b->fresh = r.check + 1;
+  opened = r.sure > 0 && case_take_off(&b->c, b->k, &b->k->checks[r.check].off) > 0;
   answer_result(&said, b->k, &r);
-  bench_say("Noted: %s.", buf_text(&said));
+  bench_say("%s: %s.", bench_keep(b) ? "Noted" : "Taken, but not kept yet", buf_text(&said));
   buf_free(&said);
-  if (r.sure > 0 && case_take_off(&b->c, b->k, &b->k->checks[r.check].off) > 0)
+  if (opened)
     bench_say("I take it that what had to come off for this is off now; refit lists what goes back.");
 }
 

@@ -215,7 +215,10 @@ const char *card_outcome(const struct card *card, struct doc *d, const char **mo
                                                : "No proof run is on record.";
     break;
   case CARD_NOTHING_BROKEN: headline = "Nothing was broken"; break;
-  case CARD_HANDED_OVER: headline = "Handed over"; break;
+  case CARD_HANDED_OVER:
+    headline = "Handed over";
+    *more = "It was not mended here. Do not take it into use until it has been put right.";
+    break;
   case CARD_NOT_MENDED:
     headline = "Not mended";
     *more = "It goes home as it is. Do not take it into use until it has been put right.";

@@ -21,7 +21,7 @@ void card_head(struct card *card, struct doc *d, const char *title)
   doc_fact(d, facts, "Job", t[CARD_JOB]);
   doc_fact(d, facts, "Owner", t[CARD_OWNER_REFERENCE]);
   doc_fact(d, facts, "Came in", t[CARD_OPENED]);
-  doc_fact(d, facts, "Went home", t[CARD_CLOSED]);
+  doc_fact(d, facts, card->ending == CARD_HANDED_OVER ? "Handed over" : "Went home", t[CARD_CLOSED]);
   doc_fact(d, facts, "Done by", t[CARD_WHO]);
   if (facts->rows == 0) d->count--; /* nothing to tell */
   doc_add(d, BLOCK_VERDICT, "%s", more)->label = headline;
@@ -43,7 +43,8 @@ void card_told(struct card *card, struct doc *d)
 /* What step s of the course weighed for its first cause, decibans; 0 for what is no result. */
 static double told_by(const struct course *c, size_t s)
 {
-  return c->steps[s].kind == COURSE_RESULT ? c->odds[s * c->cause_count] - c->odds[(s - 1) * c->cause_count] : 0;
+  return c->steps[s].kind == COURSE_RESULT ? c->odds[s * c->cause_count] - c->odds[(s - 1) * c->cause_count]
+                                           : 0;
 }
 
 /* The results that spoke most for the first cause of the course, in the order of the job. */
@@ -74,7 +75,9 @@ static void candidates(struct card *card, struct doc *d)
     doc_add(d, BLOCK_TEXT, "Everything we saw can come about without a broken part.");
     return;
   }
-  doc_add(d, BLOCK_TEXT, "Nothing is certain yet. These come first%s:",
+  doc_add(d, BLOCK_TEXT, "%s come first%s:",
+          card->ending == CARD_OPEN ? "Nothing is certain yet. These"
+                                    : "Nothing was found for certain. These",
           bounded ? "" : ", with the chance that each is behind the trouble");
   for (size_t i = 0; i < shown; i++) {
     const struct ranked *r = &card->a->ranking[i];
@@ -121,7 +124,7 @@ static void found(struct card *card, struct doc *d, const struct course *course)
   doc_heading(d, 2, "What we found");
   cured_first(card, faults, count);
   for (size_t i = 0; i < count; i++) one_found(card, d, course, faults[i]);
-  if (count == 0 && card->ending == CARD_OPEN) candidates(card, d);
+  if (count == 0 && card->ending != CARD_MENDED && card->ending != CARD_NOTHING_BROKEN) candidates(card, d);
   else if (count == 0 && card->ending == CARD_MENDED)
     doc_add(d, BLOCK_TEXT, "What was wrong is not written down.");
   if (course) {

@@ -13,7 +13,7 @@ static const short widths[95] = {
     667, 611, 278, 278, 278, 469, 556, 333, 556, 556, 500, 556, 556, 278,  556, 556, 222, 222, 500,
     222, 833, 556, 556, 556, 556, 333, 500, 278, 556, 500, 722, 500, 500,  500, 334, 260, 334, 584};
 static const double bold_width = 1.09; /* of the plain letters: a little more than it takes */
-enum { LONG_TEXT = 8 }; /* bytes from which a text is held to its width in an SVG */
+enum { LONG_TEXT = 4 };                /* bytes from which a text is held to its width in an SVG */
 
 struct drawing *drawing_begin(struct arena *arena, const char *id, double width)
 {

@@ -79,23 +79,48 @@ size_t part_shown(const struct knowledge *k, const struct assessment *a, size_t 
   return n;
 }
 
-size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *off, int *order)
+/* Is something that lies under this cover still to go back? */
+static bool held_open(const struct knowledge *k, const bool *off, size_t cover)
 {
-  size_t count = 0, open;
+  for (size_t i = 0; i < k->cover_count; i++)
+    for (int x = off[i] ? k->covers[i].under : -1; x >= 0; x = k->covers[x].under)
+      if (x == (int)cover) return true;
+  return false;
+}
 
-  for (size_t i = 0; i < off->count; i++) {
-    int chain[32];
-    size_t depth = 0;
+/* The covers of a set in the order in which they go back; the set is emptied. */
+static size_t innermost_first(const struct knowledge *k, bool *off, int *order)
+{
+  size_t count = 0, all = 0;
 
-    for (int x = off->at[i]; x >= 0 && depth < 32; x = k->covers[x].under) chain[depth++] = x;
-    while (depth > 0) {
-      int x = chain[--depth];
-      size_t j = 0;
+  for (size_t i = 0; i < k->cover_count; i++) all += off[i];
+  while (count < all)
+    for (size_t i = k->cover_count; i-- > 0;)
+      if (off[i] && !held_open(k, off, i)) {
+        order[count++] = (int)i;
+        off[i] = false;
+        break;
+      }
+  return count;
+}
 
-      while (j < count && order[j] != x) j++;
-      if (j == count && case_needs(c, &k->covers[x].needs, &open) != TRI_LACKS) order[count++] = x;
-    }
+size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *wanted,
+                   int *order)
+{
+  bool *off = mem_array(k->cover_count + 1, sizeof *off);
+  size_t count, open;
+
+  for (size_t i = 0; i < wanted->count; i++)
+    for (int x = wanted->at[i]; x >= 0; x = k->covers[x].under)
+      off[x] = case_needs(c, &k->covers[x].needs, &open) != TRI_LACKS;
+  count = innermost_first(k, off, order);
+  for (size_t i = 0; i < count / 2; i++) {
+    int other = order[i];
+
+    order[i] = order[count - 1 - i];
+    order[count - 1 - i] = other;
   }
+  free(off);
   return count;
 }
 
@@ -154,16 +179,11 @@ void part_caution_short(struct buf *out, const char *text)
 
 size_t part_to_refit(const struct knowledge *k, const struct bench_case *c, int *order)
 {
-  size_t count = 0;
+  bool *off = mem_array(k->cover_count + 1, sizeof *off);
+  size_t count;
 
-  /* a cover goes back only after all that lie under it: innermost first */
-  for (size_t depth = k->cover_count; depth-- > 0;)
-    for (size_t i = 0; i < k->cover_count; i++) {
-      size_t over = 0;
-
-      if (!c->off[i]) continue;
-      for (int x = k->covers[i].under; x >= 0; x = k->covers[x].under) over++;
-      if (over == depth) order[count++] = (int)i;
-    }
+  memcpy(off, c->off, k->cover_count * sizeof *off);
+  count = innermost_first(k, off, order);
+  free(off);
   return count;
 }

@@ -42,10 +42,12 @@ void part_caution_short(struct buf *out, const char *text);
 
 /* Covers to take off, outermost first, into order (room for cover_count); those that the
  * machine lacks are left out. */
-size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *off, int *order);
+size_t part_covers(const struct knowledge *k, const struct bench_case *c, const struct refs *wanted,
+                   int *order);
 
 /* Covers that are off, in the order in which they go back, into order (room for
- * cover_count): what lies under another goes first. */
+ * cover_count): what lies under another goes first, and otherwise the knowledge has them in
+ * the order in which they come off, and they go back in the reverse of it. */
 size_t part_to_refit(const struct knowledge *k, const struct bench_case *c, int *order);
 
 #endif

@@ -108,8 +108,8 @@ static void callout(struct drawing *d, const struct course *c)
   for (size_t s = 0; s < at; s++)
     for (size_t i = 0; i < c->cause_count; i++)
       if (step_x(c, s) > right - w && chance_y(chance(c, s, i)) < y + (double)rows * LETTERS * LINE) return;
-  drawing_box(d, right - w - 3, y - LETTERS, w + 6, (double)rows * LETTERS * LINE + 3, 0, INK_NONE, INK_PAPER, 1,
-              0);
+  drawing_box(d, right - w - 3, y - LETTERS, w + 6, (double)rows * LETTERS * LINE + 3, 0, INK_NONE, INK_PAPER,
+              1, 0);
   drawing_words(d, right, y, w, LETTERS, ALIGN_RIGHT, false, INK_BLACK, what);
 }
 

@@ -169,6 +169,9 @@ static const struct unit table[] = {
      ALSO("hr", "hrs", "hour", "hours")},
     {"day", Q_TIME, 86400, 0, "exact: " SP811 " prints 8.64 E+04", ALSO("d", "days")},
     {"week", Q_TIME, 604800, 0, "exact: 7 days", ALSO("wk", "wks", "weeks")},
+    {"month", Q_TIME, 2628000, 0, "exact: a twelfth of 365 days", ALSO("months")},
+    {"year", Q_TIME, 31536000, 0, "exact: 365 days; " SP811 " prints 3.1536 E+07",
+     ALSO("yr", "yrs", "years")},
 
     {"%", Q_RATIO, 0.01, 0, "exact: 1/100", ALSO("percent", "per cent", "pct", "pc")},
     {":1", Q_RATIO, 1, 0, "exact", ALSO("to 1")},

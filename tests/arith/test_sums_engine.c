@@ -335,6 +335,11 @@ static void test_sparks(void **state)
     GOES(spark_breakdown(sparks[i].gap, sparks[i].atmospheres * 101325, 293.15, &volts, &e));
     NEAR(volts / 1e3, sparks[i].kilovolts, sparks[i].kilovolts < 10 ? 0.006 : 0.06);
   }
+  /* neasmn.org, Paschen's law: gaps on the order of a millimetre take about 30 p d + 1.35 kV (atm, cm) */
+  for (double gap = 0.7e-3; gap < 10e-3; gap *= 1.5) {
+    GOES(spark_breakdown(gap, 101325, 293.15, &volts, &e));
+    assert_true(volts / (1350 + 30e5 * gap) > 1.09 && volts / (1350 + 30e5 * gap) < 1.22);
+  }
   /* sphere gaps: 10 mm breaks down at about 31.7 kV (IEC 60052, from memory): a tenth lower */
   GOES(spark_breakdown(10e-3, 101325, 293.15, &volts, &e));
   assert_true(volts / 31.7e3 > 1.05 && volts / 31.7e3 < 1.2);

@@ -83,6 +83,8 @@ gnu_of() {
     'UK gal/h') echo brgallon/hour ;;
     'L/h') echo liter/hour ;;
     'h') echo hour ;;
+    'month') echo '365|12 day' ;;
+    'year') echo '365 day' ;;
     'deg') echo degree ;;
     'rad') echo radian ;;
     'oz') echo ounce ;;

@@ -39,7 +39,7 @@ ends_with 64 "$PULLCORD" job close "$name" mended
 ends_with 0 "$PULLCORD" job add "$name" repair main-jet-blocked
 says "proof: "
 says "Run it as the owner told it, and this stays away: starts,"
-says "back:  "
+says "carburettor bowl, then carburettor, then air filter" # the reverse of the way off
 says "service check: oil, plug, filter, fuel, leaks, stop switch, speed"
 ends_with 0 "$PULLCORD" job add "$name" proof main-jet-blocked passed
 ends_with 65 "$PULLCORD" job close "$name" repaired --covers-off

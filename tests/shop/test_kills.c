@@ -12,7 +12,7 @@
 #include "base/random.h"
 #include "sample.h"
 
-enum { LONGEST_US = 25000, PER_STORE = 100 };
+enum { EARLY_US = 25000, LATE_US = 4000, MOST_HEARD = 3, PER_STORE = 100 };
 
 static void give_up(const char *what, const struct err *e)
 {
@@ -80,11 +80,13 @@ static int check(const char *folder, const char *id, int said)
   return pairs;
 }
 
-/* One writer, killed so many microseconds after it was started, or after its store was open. */
-static int kill_one(const char *folder, const char *id, bool when_open, long us)
+/* One writer, killed at a random point: early, so many microseconds after it was started, while it
+ * may still be opening its store; or late, some microseconds after it said that it had kept one to
+ * three pairs, so that it is writing the next, however slow the machine is. */
+static int kill_one(const char *folder, const char *id, bool late, struct random *r)
 {
-  struct timespec wait_for = {0, us * 1000};
-  int pipes[2], status, said = -1;
+  int pipes[2], status, said = -1, wanted = late ? 1 + (int)(random_unit(r) * MOST_HEARD) : 0;
+  struct timespec wait_for = {0, (long)(random_unit(r) * (late ? LATE_US : EARLY_US)) * 1000};
   pid_t pid;
 
   if (pipe(pipes)) exit(1);
@@ -94,7 +96,7 @@ static int kill_one(const char *folder, const char *id, bool when_open, long us)
     write_on(folder, id, pipes[1]);
   }
   close(pipes[1]);
-  if (when_open) hear(pipes[0], &said);
+  while (said < wanted - 1 && hear(pipes[0], &said)) continue;
   nanosleep(&wait_for, NULL);
   kill(pid, SIGKILL);
   if (waitpid(pid, &status, 0) != pid || !WIFSIGNALED(status)) give_up("the writer stopped by itself", NULL);
@@ -122,7 +124,7 @@ int main(int argc, char **argv)
     s = sample_store(folder);
     sample_job(s, "killed", id);
     store_close(s);
-    got = check(folder, id, kill_one(folder, id, i % 2, (long)(random_unit(&r) * LONGEST_US)));
+    got = check(folder, id, kill_one(folder, id, i % 2, &r));
     pairs += got;
     early += got == 0;
   }

@@ -18,6 +18,9 @@ says "water pump, will not start."
 name=$(sed -n 's/^Job \([a-z0-9]*\):.*/\1/p' <<< "$out")
 at_bench Kim "oil-level between-the-marks" "spark-test none" quit
 says "coil or module dead"
+# what was asked at first is not worth its minutes without a spark: something else is asked, with its reason
+out=$(sed -n '/Noted: spark across/,$p' <<< "$out")
+says "why: "
 
 # Tuesday: a plug that was black is renewed, in vain; that is evidence, and the job goes on
 day 1
@@ -31,7 +34,7 @@ mkfifo "$work/in"
 pid=$!
 exec 3> "$work/in"
 printf 'spark-with-kill-lead-off now-good\n' >&3
-for _ in $(seq 400); do grep -q "stop switch left off" "$work/log" && break; sleep 0.1; done
+for _ in $(seq 400); do grep -q "1\. stop switch left off" "$work/log" && break; sleep 0.1; done # first only then
 kill -9 "$pid"
 exec 3>&-
 wait "$pid" 2> /dev/null
@@ -43,7 +46,9 @@ says "Job $name: water pump, will not start, 3 results (pond pump, plot 17)."
 at_bench Kim "stop-switch-position in-run" "oil-cutout-disconnected no-change" "stop-wire-look chafed" repair \
   "fixed stop-wire-chafed" yes "minutes 30" quit
 says "Found, as far as it goes: stop wire chafed to ground"
-says "back:  spark plug, then blower housing (starter and shroud), then plug boot"
+says "! CAUTION: With the kill lead off"
+silent_on $'\nCAUTION: With the kill lead off' # said once on a screen
+says "back:  blower housing (starter and shroud), then spark plug, then plug boot"
 says "Proved: stop wire chafed to ground"
 
 # Friday: together again, the service check, home
@@ -97,7 +102,8 @@ ends_with 0 "$PULLCORD" job add "$next" spark-test none
 ends_with 0 "$PULLCORD" job show "$next"
 says "1 past job like it (water pump, will not start): 1 stop wire chafed to"
 says "Like job $name, 1 of 1 checks alike"
-out=$(printf 'quit\n' | "$PULLCORD" bench "$next" 2>&1)
+out=$(printf 'quit\n' | "$PULLCORD" bench last 2>&1)
+says "Job $next"
 says "1 past job like it"
 
 # and the first comes back: open again, with the run that failed as evidence

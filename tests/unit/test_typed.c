@@ -400,6 +400,7 @@ static void test_round_trips(void **state)
       }
       if (u[i].quantity == Q_PRESSURE && si > 1e8) continue; /* out of range on purpose */
       if (u[i].quantity == Q_TEMPERATURE && si < 220) continue;
+      if (u[i].quantity == Q_TIME && si > 18250 * 86400.0) continue;
       amount_format(si, &u[i], shown, sizeof shown);
       if (amount_parse(shown, strlen(shown), u[i].quantity, &u[i], &a, &e))
         fail_msg("%s: %s", shown, e.text);
