@@ -109,11 +109,18 @@ static void do_next(struct bench *b, const char *rest)
     }
     return;
   }
-  printf("   %-55s %7s %7s\n", "check", "minutes", "saves");
-  for (size_t i = 0; i < b->a.plan.count && i < 9; i++)
-    printf("%2zu. %-55.55s %7g %7.0f\n", i + 1, b->k->checks[b->a.plan.steps[i].check].name,
-           b->a.plan.steps[i].minutes, b->a.plan.steps[i].saving);
-  if (b->a.plan.count == 0) bench_say("No check is worth its minutes now.");
+  if (b->a.plan.count == 0) {
+    bench_say("No check is worth its minutes now.");
+    return;
+  }
+  printf("   %-55s %7s %10s\n", "check", "minutes", "to the end");
+  for (size_t i = 0; i < b->a.plan.count && i < 9; i++) {
+    const struct next_step *s = &b->a.plan.steps[i];
+
+    printf("%2zu. %-55.55s %7g %10.0f\n", i + 1, b->k->checks[s->check].name, s->minutes, s->to_end);
+  }
+  bench_say("To the end: minutes that the whole job is expected to take when this is done next. The first may be a "
+            "little dearer than the second when it tells more.");
 }
 
 static void do_back(struct bench *b, const char *rest)

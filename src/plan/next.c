@@ -184,7 +184,7 @@ static bool wanted(const struct casenet *n, const struct bench_case *c, const st
 {
   size_t open;
 
-  if (case_result_of(c, check)) return false;
+  if (case_result_of(c, check) || n->k->checks[check].out_of_reach) return false;
   if (conclusion_find(drawn, RULES_OUT_CHECK, check, 0) >= 0) return false;
   if (case_needs(c, &n->k->checks[check].needs, &open) == TRI_LACKS) return false;
   if (conclusion_find(drawn, UNSAFE, check, 0) >= 0) return false;
@@ -242,6 +242,7 @@ void next_plan(struct casenet *n, const struct bench_case *c, const struct concl
     if (s.ask_first < 0 && !tells(a, &f)) continue;
     s.minutes = plan_minutes(n->k, c, check->minutes, &check->off);
     look_ahead(a, &f, out->cost_now, &s);
+    s.to_end = out->cost_now - s.saving + s.minutes + turn;
     s.per_minute = s.saving / (s.minutes + turn);
     if (s.saving <= s.minutes + turn && s.ask_first < 0) continue;
     mem_grow(&items, &out->room, out->count + 1, sizeof *out->steps);
