@@ -235,6 +235,13 @@
   (slot source (type SYMBOL))
   (slot place (type STRING)))
 
+(deftemplate no-tool
+  "A tool that this shop does not have, called as the checks call it. borrow: minutes that getting
+it takes, which its checks and repairs cost besides; 0: it cannot be had, and no check that needs it
+is asked for."
+  (slot name (type STRING) (default ?NONE))
+  (slot borrow (type NUMBER) (default 0)))
+
 (deftemplate retired
   "An id that is no longer used and must not be used again."
   (slot id (type SYMBOL) (default ?NONE))

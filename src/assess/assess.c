@@ -314,7 +314,7 @@ int assess_case(struct assessor *a, const struct bench_case *c, struct assessmen
 /* A check among the options, in the form of the quick plan. */
 static struct next_step as_step(const struct advice_option *o)
 {
-  struct next_step s = {.check = o->step.at, .minutes = o->minutes, .saving = o->break_even,
+  struct next_step s = {.check = o->step.at, .minutes = o->minutes, .saving = o->break_even, .to_end = o->cost,
                         .ask_first = o->ask_first, .outcome_count = (int)o->result_count};
 
   s.per_minute = s.minutes > 0 ? s.saving / s.minutes : s.saving;

@@ -98,16 +98,18 @@ static void do_how(struct bench *b, const char *rest)
 
 static void do_next(const struct bench *b)
 {
-  terminal_putf("   %-55s %7s %7s\n", "check", "minutes", "saves");
+  if (b->a.plan.count == 0) {
+    bench_say("No check is worth its minutes now.");
+    return;
+  }
+  terminal_putf("   %-55s %7s %10s\n", "check", "minutes", "to the end");
   for (size_t i = 0; i < b->a.plan.count && i < 9; i++) {
     const struct next_step *s = &b->a.plan.steps[i];
 
-    terminal_putf("%2zu. %-55.55s %7g", i + 1, b->k->checks[s->check].name, s->minutes);
-    if (s->saving >= 0.5) terminal_putf(" %7.0f\n", s->saving);
-    else terminal_put(" nothing\n");
+    terminal_putf("%2zu. %-55.55s %7g %10.0f\n", i + 1, b->k->checks[s->check].name, s->minutes, s->to_end);
   }
-  if (b->a.plan.count == 0) bench_say("No check is worth its minutes now.");
-  else bench_say("Minutes it takes, minutes it saves on average. next 2 takes the second.");
+  bench_say("To the end: minutes that the whole job is expected to take when this is done next. The first may be a "
+            "little dearer than the second when it tells more. next 2 takes the second.");
 }
 
 static void take_next(struct bench *b, const char *rest)

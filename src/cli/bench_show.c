@@ -102,13 +102,13 @@ static void show_choices(const struct check *c)
 static void show_reason(const struct bench *b, const struct next_step *s)
 {
   const struct next_outcome *first = NULL, *second = NULL;
-  struct buf saves = {0};
+  double without = s->to_end + s->saving - s->minutes;
+  char what[300] = "it makes surer";
 
   if (s->ask_first >= 0) {
     bench_say("  first, because: %s", b->k->rules[s->ask_first].reason);
     return;
   }
-  if (s->saving >= 0.5) buf_addf(&saves, "; saves about %.0f of %.0f minutes", s->saving, b->a.plan.cost_now);
   for (int i = 0; i < s->outcome_count; i++) {
     const struct next_outcome *o = &s->outcomes[i];
 
@@ -118,10 +118,11 @@ static void show_reason(const struct bench *b, const struct next_step *s)
     if (s->outcomes[i].fault != first->fault && (!second || s->outcomes[i].chance > second->chance))
       second = &s->outcomes[i];
   if (second)
-    bench_say("  why: it tells \"%s\" from \"%s\"%s", part_fault_name(b->k, first->fault),
-              part_fault_name(b->k, second->fault), buf_text(&saves));
-  else bench_say("  why: it makes surer%s", buf_text(&saves));
-  buf_free(&saves);
+    snprintf(what, sizeof what, "it tells \"%s\" from \"%s\"", part_fault_name(b->k, first->fault),
+             part_fault_name(b->k, second->fault));
+  if (without > s->to_end + 0.5)
+    bench_say("  why: %s; about %.0f minutes to the end with it, %.0f without", what, s->to_end, without);
+  else bench_say("  why: %s; about %.0f minutes to the end", what, s->to_end);
 }
 
 /* Is the engine to turn or run for this check while something that must not be missing is

@@ -94,6 +94,8 @@ static const struct field repair_fields[] = {
 static const struct field setting_fields[] = {
     F(setting, id, "id", FIELD_TEXT), F(setting, why, "why", FIELD_TEXT),
     F(setting, value, "value", FIELD_NUMBER), END};
+static const struct field no_tool_fields[] = {
+    F(no_tool, name, "name", FIELD_TEXT), F(no_tool, borrow, "borrow", FIELD_NUMBER), END};
 static const struct field retired_fields[] = {
     F(retired, id, "id", FIELD_TEXT), F(retired, replaced_by, "replaced-by", FIELD_TEXT),
     F(retired, why, "why", FIELD_TEXT), END};
@@ -129,6 +131,7 @@ static const struct target targets[] = {
     T("sign", sign, sign_fields, signs, sign_count),
     T("repair", repair, repair_fields, repairs, repair_count),
     T("setting", setting, setting_fields, settings, setting_count),
+    T("no-tool", no_tool, no_tool_fields, no_tools, no_tool_count),
     T("retired", retired, retired_fields, retired, retired_count),
     T("same-words", same_words, same_words_fields, same_words, same_words_count)};
 

@@ -3,6 +3,7 @@
 
 #include <stdlib.h>
 #include <string.h>
+#include <strings.h>
 
 #include "base/text.h"
 
@@ -377,6 +378,43 @@ static void check_sums(const struct knowledge *k, struct problems *p)
   }
 }
 
+/* ---- tools that the shop lacks ------------------------------------------------------------ */
+
+static bool among(const struct texts *tools, const char *name)
+{
+  for (size_t i = 0; i < tools->count; i++)
+    if (strcasecmp(tools->items[i], name) == 0) return true;
+  return false;
+}
+
+/* What can be borrowed makes its checks and repairs dearer; a check whose tool cannot be had is out
+ * of reach. A repair is not: its tool has to be found, or the work goes elsewhere. */
+static void link_no_tool(struct knowledge *k, const struct no_tool *t, struct problems *p)
+{
+  bool used = false;
+
+  for (size_t i = 0; i < k->check_count; i++) {
+    struct check *c = &k->checks[i];
+
+    if (!among(&c->tools, t->name)) continue;
+    used = true;
+    c->minutes += t->borrow;
+    if (t->borrow <= 0) c->out_of_reach = t->name;
+  }
+  for (size_t i = 0; i < k->repair_count; i++) {
+    if (!among(&k->repairs[i].tools, t->name)) continue;
+    used = true;
+    k->repairs[i].minutes += t->borrow;
+  }
+  if (!used)
+    problem_add(p, true, "unknown-id", t->origin.file, t->origin.line,
+                "no check or repair needs a tool called \"%s\"; \"pullcord show\" and the id of a check tells "
+                "what its tools are called.", t->name);
+  if (t->borrow < 0)
+    problem_add(p, true, "slot-value", t->origin.file, t->origin.line,
+                "minutes to borrow \"%s\" cannot be less than 0.", t->name);
+}
+
 void link_all(struct knowledge *k, struct problems *p)
 {
   check_all_ids(k, p);
@@ -398,6 +436,7 @@ void link_all(struct knowledge *k, struct problems *p)
     resolve_refs(k, ENTRY_CAUTION, &r->cautions, &r->origin, p);
     resolve_origin(k, &r->origin, p);
   }
+  for (size_t i = 0; i < k->no_tool_count; i++) link_no_tool(k, &k->no_tools[i], p);
   link_faults(k, p);
   for (size_t i = 0; i < k->sign_count; i++) link_sign(k, &k->signs[i], p);
   if (k->sign_count > 1) qsort(k->signs, k->sign_count, sizeof *k->signs, sign_order);

@@ -88,6 +88,7 @@ struct check {
   double minutes;
   struct texts tools, steps, mistakes, also_called;
   struct refs off, needs, cautions;
+  const char *out_of_reach; /* a tool that it needs and this shop cannot have, or NULL */
   struct origin origin;
 };
 
@@ -135,6 +136,9 @@ struct repair {
 
 struct setting { const char *id, *why; double value; struct origin origin; };
 
+/* A tool that the shop lacks. borrow: minutes to get it, 0: it cannot be had. */
+struct no_tool { const char *name; double borrow; struct origin origin; };
+
 struct retired { const char *id, *replaced_by, *why; struct origin origin; };
 
 /* Words that stand for one thing in free text; see the template. opposite: index, or -1. */
@@ -167,6 +171,7 @@ struct knowledge {
   struct sign *signs;                 size_t sign_count; /* sorted by check, complaint, fault */
   struct repair *repairs;             size_t repair_count;
   struct setting *settings;           size_t setting_count;
+  struct no_tool *no_tools;           size_t no_tool_count;
   struct retired *retired;            size_t retired_count;
   struct same_words *same_words;      size_t same_words_count;
   struct rule_card *rules;            size_t rule_count;

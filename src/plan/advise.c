@@ -1,6 +1,7 @@
 /* advise.c - see advise.h. */
 #include "plan/advise.h"
 
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -132,9 +133,10 @@ static void be_exact(struct adviser *a)
 }
 
 /* The figures are estimates: checks that come to nearly the same are a tie, and of those the one
- * that tells most about what is behind the trouble for its minutes goes first. Telling alone would
- * have a carburettor off where a quick look comes to the same. It must still come cheaper than
- * repairing or giving up straight away. */
+ * that tells most about what is behind the trouble goes first, long ones less so: bits over the
+ * square root of the minutes (own rule; bits alone would have a carburettor off where a quick look
+ * comes to the same, bits per minute would ask any quick question first). It must still come
+ * cheaper than repairing or giving up straight away. */
 static void prefer_telling(struct adviser *a)
 {
   double most = a->moves[0].cost * (1 + knowledge_setting(a->s.k, "near-tie", 0)), best = -1;
@@ -145,7 +147,7 @@ static void prefer_telling(struct adviser *a)
   for (size_t i = 0; i < a->count && a->moves[i].cost <= most && a->moves[i].move.kind == PLAN_ASK; i++) {
     int q = a->moves[i].move.at;
     double minutes = plan_question_cost(&a->s.problem, &a->start, &a->s.problem.questions[q]);
-    double tells = plan_information(&a->s.problem, &a->start, q) / (minutes > 0 ? minutes : 1);
+    double tells = plan_information(&a->s.problem, &a->start, q) / sqrt(minutes > 1 ? minutes : 1);
 
     if (!a->moves[i].kept || tells <= best) continue;
     best = tells;

@@ -9,11 +9,6 @@
 
 enum { MOST_FAULTS = 40, MOST_HYPOTHESES = 1 + MOST_FAULTS };
 
-/* Minutes that are spent when nothing listed is to blame: strip and look further. */
-static const double look_further = 120;
-/* Minutes of a proof run that shows a sound machine to be sound. */
-static const double prove_sound = 10;
-
 /* Belief from which a check that a rule wants first comes before all others. */
 static const double good_as_taken = 0.5;
 
@@ -22,6 +17,7 @@ static const double good_as_taken = 0.5;
 struct ahead {
   struct casenet *n;
   const struct knowledge *k;
+  double prove_sound; /* minutes of a proof run that shows a sound machine to be sound */
   double weight[MOST_HYPOTHESES];
   size_t count;
   int fault[MOST_FAULTS]; /* places in the casenet of the faults that matter */
@@ -60,7 +56,7 @@ static double repair_cost(const struct knowledge *k, const struct bench_case *c,
 {
   const struct repair *r;
 
-  if (fault < 0) return look_further;
+  if (fault < 0) return knowledge_setting(k, "look-further", 120);
   r = &k->repairs[k->faults[fault].repair];
   return plan_minutes(k, c, r->minutes, &r->off) + r->parts_cost / knowledge_setting(k, "shop-rate", 0.7);
 }
@@ -103,7 +99,7 @@ static void list_hypotheses(struct ahead *a, const double *blame, double sound)
 static double expected_cost(struct ahead *a, const double *weight, int *first)
 {
   const double *chance = weight + 1;
-  double left = 0, total = weight[0] * prove_sound;
+  double left = 0, total = weight[0] * a->prove_sound;
 
   for (size_t i = 0; i < a->fault_count; i++) {
     int x = a->start[i];
@@ -188,7 +184,7 @@ static bool wanted(const struct casenet *n, const struct bench_case *c, const st
 {
   size_t open;
 
-  if (case_result_of(c, check)) return false;
+  if (case_result_of(c, check) || n->k->checks[check].out_of_reach) return false;
   if (conclusion_find(drawn, RULES_OUT_CHECK, check, 0) >= 0) return false;
   if (case_needs(c, &n->k->checks[check].needs, &open) == TRI_LACKS) return false;
   if (conclusion_find(drawn, UNSAFE, check, 0) >= 0) return false;
@@ -220,12 +216,13 @@ void next_plan(struct casenet *n, const struct bench_case *c, const struct concl
                const double *belief, const double *blame, double sound, struct next_plan *out)
 {
   struct ahead *a = mem_new(sizeof *a);
-  double turn = knowledge_setting(n->k, "turn-minutes", 1.5);
+  double turn = knowledge_setting(n->k, "turn-minutes", 0);
   int first;
 
   *out = (struct next_plan){.repair_first = -1};
   a->n = n;
   a->k = n->k;
+  a->prove_sound = knowledge_setting(n->k, "prove-sound", 10);
   a->place = mem_array(n->count, sizeof *a->place);
   pick_faults(a, c, blame);
   list_hypotheses(a, blame, sound);
@@ -245,6 +242,7 @@ void next_plan(struct casenet *n, const struct bench_case *c, const struct concl
     if (s.ask_first < 0 && !tells(a, &f)) continue;
     s.minutes = plan_minutes(n->k, c, check->minutes, &check->off);
     look_ahead(a, &f, out->cost_now, &s);
+    s.to_end = out->cost_now - s.saving + s.minutes + turn;
     s.per_minute = s.saving / (s.minutes + turn);
     if (s.saving <= s.minutes + turn && s.ask_first < 0) continue;
     mem_grow(&items, &out->room, out->count + 1, sizeof *out->steps);

@@ -24,6 +24,7 @@ struct next_step {
   int check;
   double minutes; /* of the check, with the covers that must come off and go on again */
   double saving;  /* expected minutes saved later, before its own minutes are taken off */
+  double to_end;  /* minutes that the whole job is expected to take when this is done next */
   double per_minute; /* saving over its minutes and those of turning to it (turn-minutes) */
   int ask_first;  /* rule that wants it made before a repair, or -1 */
   struct next_outcome outcomes[NET_MAX_GRADES];

@@ -139,7 +139,7 @@ static bool wanted(const struct situation *s, int check)
 {
   size_t open;
 
-  if (case_result_of(s->c, check)) return false;
+  if (case_result_of(s->c, check) || s->k->checks[check].out_of_reach) return false;
   if (conclusion_find(s->drawn, RULES_OUT_CHECK, check, 0) >= 0) return false;
   if (case_needs(s->c, &s->k->checks[check].needs, &open) == TRI_LACKS) return false;
   if (conclusion_find(s->drawn, UNSAFE, check, 0) >= 0) return false;

@@ -29,9 +29,9 @@ struct situation {
 
 /* Builds the problem. belief[] is that of the casenet's faults; off[] (per knowledge cover, may
  * be NULL) tells which covers are off already. Left out: checks that were made, are ruled out,
- * unsafe or pointless, or that this machine cannot have; and all but the 30 that save most by
- * themselves. Settings (minutes, with what is taken when they are not there): turn-minutes 0
- * (added to every check: putting down and picking up), prove-sound 10,
+ * unsafe or pointless, that this machine cannot have or whose tool the shop cannot have; and all
+ * but the 30 that save most by themselves. Settings (minutes, with what is taken when they are not
+ * there): turn-minutes 0 (added to every check: putting down and picking up), prove-sound 10,
  * look-further 120, destructive-check 15, give-up 20; worth-unknown 300. The knowledge, the
  * case, the conclusions and the casenet must outlive it. Free with situation_free. */
 void situation_build(struct situation *s, struct casenet *n, const struct bench_case *c,

@@ -3,6 +3,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <strings.h>
 
 #include "base/text.h"
 #include "model/service.h"
@@ -113,6 +114,22 @@ static void covers(struct buf *out, const struct knowledge *k, const struct benc
   free(order);
 }
 
+/* Tools of the list that this shop does not have. */
+static void lacking(struct buf *out, const struct knowledge *k, const struct texts *tools, int width)
+{
+  for (size_t i = 0; i < k->no_tool_count; i++)
+    for (size_t t = 0; t < tools->count; t++) {
+      const struct no_tool *lacks = &k->no_tools[i];
+      struct buf b = {0};
+
+      if (strcasecmp(tools->items[t], lacks->name) != 0) continue;
+      buf_addf(&b, "%s is not in the shop", tools->items[t]);
+      if (lacks->borrow > 0) buf_addf(&b, "; the %g minutes to get it are counted", lacks->borrow);
+      bullet(out, buf_text(&b), width, "  lacks: ", "         ");
+      buf_free(&b);
+    }
+}
+
 void answer_check(struct buf *out, const struct knowledge *k, const struct bench_case *bench,
                   const struct next_step *s, int width)
 {
@@ -121,6 +138,7 @@ void answer_check(struct buf *out, const struct knowledge *k, const struct bench
   cautions_of(out, k, bench, &c->cautions, &c->off, width);
   covers(out, k, bench, &c->off, width);
   list(out, "  tools: ", &c->tools, width);
+  lacking(out, k, &c->tools, width);
   steps(out, &c->steps, width);
   list(out, "  beware: ", &c->mistakes, width);
   if (*c->destroys) bullet(out, c->destroys, width, "  may not survive: ", "         ");
@@ -204,6 +222,7 @@ void answer_repair(struct buf *out, const struct knowledge *k, const struct benc
   list(out, "  parts: ", &r->parts, width);
   list(out, "  also:  ", &r->consumables, width);
   list(out, "  tools: ", &r->tools, width);
+  lacking(out, k, &r->tools, width);
   steps(out, &r->steps, width);
   if (*r->reuse) bullet(out, r->reuse, width, "  reuse: ", "         ");
   back_on(out, k, c, &r->off, width);

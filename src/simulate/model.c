@@ -80,7 +80,7 @@ static void add_checks(struct sim_model *m, const struct bench_case *c, const st
   size_t open;
 
   for (size_t i = 0; i < k->check_count; i++)
-    m->allowed[i] = conclusion_find(drawn, RULES_OUT_CHECK, (int)i, 0) < 0 &&
+    m->allowed[i] = !k->checks[i].out_of_reach && conclusion_find(drawn, RULES_OUT_CHECK, (int)i, 0) < 0 &&
                     case_needs(c, &k->checks[i].needs, &open) != TRI_LACKS &&
                     conclusion_find(drawn, UNSAFE, (int)i, 0) < 0 &&
                     conclusion_find(drawn, POINTLESS, (int)i, 0) < 0;

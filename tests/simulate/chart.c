@@ -5,7 +5,7 @@
 #include <stdio.h>
 #include <string.h>
 
-static const double WIDE = 720, LEFT = 150, RIGHT = 700, TOP = 84, ROW = 30, LETTERS = 12;
+static const double WIDE = 720, LEFT = 200, RIGHT = 700, TOP = 84, ROW = 30, LETTERS = 12;
 
 static const double ticks[] = {10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000};
 enum { TICKS = sizeof ticks / sizeof ticks[0] };
@@ -46,14 +46,14 @@ static void axis(struct drawing *d, const struct chart *c, struct scale s, doubl
     snprintf(text, sizeof text, "%.0f", ticks[i]);
     drawing_text(d, x, bottom + 17, LETTERS, ALIGN_MIDDLE, false, INK_BLACK, text);
   }
-  drawing_text(d, RIGHT, bottom + 36, LETTERS, ALIGN_RIGHT, false, INK_SOFT, c->unit);
+  drawing_text(d, RIGHT, bottom + 36, LETTERS, ALIGN_RIGHT, false, INK_SOFT, c->scale);
 }
 
 /* Two keys to a line, above the picture. */
 static void key(struct drawing *d, const struct chart *c)
 {
   for (size_t i = 0; i < c->series_count; i++) {
-    double x = LEFT + (double)(i % 2) * 270, y = 46 + (double)(i / 2) * 18;
+    double x = LEFT + (double)(i % 2) * 240, y = 46 + (double)(i / 2) * 18;
 
     drawing_marker(d, x + 4, y - 4, 4.5, (int)i);
     drawing_text(d, x + 16, y, LETTERS, ALIGN_LEFT, i == 0, INK_BLACK, c->series[i]);

@@ -10,7 +10,7 @@ enum { CHART_MOST_SERIES = 4 };
 struct chart_row { const char *name; double mean[CHART_MOST_SERIES], half[CHART_MOST_SERIES]; };
 
 struct chart {
-  const char *id, *title, *unit;
+  const char *id, *title, *unit, *scale; /* scale: told under the axis */
   const char *series[CHART_MOST_SERIES];
   size_t series_count;
   const struct chart_row *rows;

@@ -39,7 +39,11 @@ struct figures { struct mean fault[SIM_POLICIES], cost[SIM_POLICIES], less_fault
                  less_cost[SIM_POLICIES], checks[SIM_POLICIES], wrong[SIM_POLICIES]; size_t in_vain; };
 
 /* Machines are drawn by `truth`, which is what the policies believe or not. */
-struct world { const struct simulator *believed, *truth; struct sim_bench bench; struct sim_machine machine; };
+struct world {
+  const struct simulator *believed, *truth;
+  struct sim_bench bench;
+  struct sim_machine machine;
+};
 
 static double processor_seconds(void)
 {
@@ -57,9 +61,11 @@ static void run_seed(struct world *w, uint64_t seed, struct figures *of_class, s
 
   for (int p = 0; p < SIM_POLICIES; p++) {
     draw_by_seed(w->truth, seed, &w->machine);
-    if (believe(w->believed, &w->machine) && sim_job(&w->bench, &w->machine, (enum sim_policy)p, &out[p])) continue;
-    all->in_vain++;
-    return;
+    if (!believe(w->believed, &w->machine) ||
+        !sim_job(&w->bench, &w->machine, (enum sim_policy)p, &out[p])) {
+      all->in_vain++;
+      return;
+    }
   }
   for (int b = 0; b < 2; b++)
     for (int p = 0; p < SIM_POLICIES; p++) {
@@ -109,8 +115,8 @@ static void draw(const char *folder, const char *file, const char *title, const 
 {
   struct arena arena = {0};
   struct chart_row *rows = arena_array(&arena, k->class_count + 1, sizeof *rows);
-  struct chart c = {.id = file, .title = title, .unit = "minutes", .series_count = SIM_POLICIES, .rows = rows,
-                    .row_count = k->class_count + 1};
+  struct chart c = {.id = file, .title = title, .unit = "minutes", .scale = "minutes; equal steps are equal ratios",
+                    .series_count = SIM_POLICIES, .rows = rows, .row_count = k->class_count + 1};
   struct drawing *d;
   struct buf svg = {0}, path = {0};
   FILE *to;
