@@ -12,35 +12,34 @@
 #include "shop/words.h"
 
 static const char help_text[] =
-    "  1, 2 ...          answer what was asked (or type the words of the answer)\n"
-    "  ?                 don't know, or could not be tested\n"
-    "  spark none        any other check, by name and result\n"
-    "  gap 0.030 in      ... or by a reading with its unit; add \", fairly\" or \", unsure\"\n"
-    "  how               how to make the check that was asked\n"
-    "  why [cause]       what speaks for and against a cause, with weights and sources\n"
-    "  next              other checks worth their minutes; next 2 takes the second\n"
-    "  plan              the work ahead: what comes next and then, with its minutes\n"
-    "  skip              not this check now\n"
-    "  back [check]      take the last result back, or that of a check\n"
-    "  path              what was entered so far, and what it did\n"
-    "  causes            the longer list of causes\n"
-    "  repair [cause]    how to put the first cause right, and how to prove it\n"
-    "  fixed [cause]     it was put right: proved by running it, or still the same\n"
-    "  refit [number]    what is off, in the order it goes back; a number: it is back on\n"
-    "  service           the service check, item by item; or: service oil plug done\n"
-    "  has X, lacks X    the machine has, or has not, a part\n"
-    "  spec [name]       the spec card this machine goes by; a name: take that one; none: no card\n"
-    "  given altitude 1500 m   ... or temperature, petrol-age, poles: what no check asks for\n"
-    "  work [name ...]   bench arithmetic: work oil-refill 650 mL; alone: what there is\n"
-    "  complaint ...     another complaint\n"
-    "  machine           begin again with another machine\n"
-    "  owner ...         whose it is, or what you call it (nothing is needed)\n"
-    "  note ...          anything to remember\n"
-    "  minutes 20        time spent; it adds up\n"
-    "  part ...          a part used\n"
-    "  close [ending]    the job has ended: repaired, nothing broken, handed over, given up\n"
-    "  new               begin another job; this one stays open\n"
-    "  quit              stop; the job is kept and goes on next time\n";
+    "  1, 2 ...        answer what was asked, or type the words of the answer\n"
+    "  ?               don't know, or could not be tested\n"
+    "  spark jumps     any other check you have made, by name and result\n"
+    "  gap 0.030 in    ... or reading and unit; several with commas; \", fairly\"\n"
+    "                  or \", unsure\" behind it when you are not sure\n"
+    "  why [cause]     what speaks for and against the first cause, or another\n"
+    "  how [check]     how to make the check that was asked, its cautions first\n"
+    "  next            other checks worth their minutes; next 2 takes the second\n"
+    "  skip            not this check now\n"
+    "  back [check]    take the last result back, or that of a check\n"
+    "  path            what was entered, and what it did\n"
+    "  causes          the longer list of causes; behind it: it makes the trouble;\n"
+    "                  is there: it is wrong, whatever it makes\n"
+    "  plan            the work ahead, step by step, with its minutes\n"
+    "  repair [cause]  how to put the first cause right, and how to prove it\n"
+    "  fixed [cause]   it was put right: proved by running it, or still the same\n"
+    "  refit [number]  what is off, in the order it goes back; a number: it is on\n"
+    "  service         the last look-over, item by item; or: service oil plug done\n"
+    "  close [ending]  repaired, nothing broken, handed over, given up\n"
+    "  quit            stop; the job is kept and goes on next time\n"
+    "  has X, lacks X  the machine has, or has not, a part\n"
+    "  complaint ...   another complaint\n"
+    "  machine         begin again with another machine\n"
+    "  new             begin another job; this one stays open\n"
+    "  owner ...       whose it is; note ... anything; part ... used; minutes 20\n"
+    "  spec [name]     the maker's figures it goes by; a name: that card\n"
+    "  given ...       altitude 1500 m, temperature, petrol-age, poles\n"
+    "  work [name ...] bench arithmetic: work oil-refill 650 mL\n";
 
 int bench_find_fault(const struct bench *b, const char *words)
 {
@@ -98,11 +97,13 @@ static void do_how(struct bench *b, const char *rest)
 
 static void do_next(const struct bench *b)
 {
-  terminal_putf("   %-55s %7s %7s\n", "check", "minutes", "saves");
+  int name = terminal_width() < 75 ? terminal_width() - 20 : 55;
+
+  terminal_putf("   %-*s %7s %7s\n", name, "check", "minutes", "saves");
   for (size_t i = 0; i < b->a.plan.count && i < 9; i++) {
     const struct next_step *s = &b->a.plan.steps[i];
 
-    terminal_putf("%2zu. %-55.55s %7g", i + 1, b->k->checks[s->check].name, s->minutes);
+    terminal_putf("%2zu. %-*.*s %7g", i + 1, name, name, b->k->checks[s->check].name, s->minutes);
     if (s->saving >= 0.5) terminal_putf(" %7.0f\n", s->saving);
     else terminal_put(" nothing\n");
   }
@@ -241,7 +242,7 @@ static void do_causes(struct bench *b)
 {
   struct buf out = {0};
 
-  answer_ranking(&out, b->k, &b->a, 15);
+  answer_ranking(&out, b->k, &b->a, 15, terminal_width());
   buf_add(&out, "Of these causes, just:\n");
   answer_together(&out, b->k, &b->a, terminal_width());
   bench_print(&out);

@@ -234,7 +234,7 @@ static void show_whole(struct bench *b, enum brevity brevity)
 
   terminal_put("\n");
   show_fresh(b);
-  answer_ranking(&out, b->k, &b->a, 3);
+  answer_ranking(&out, b->k, &b->a, 3, terminal_width());
   answer_notes(&out, b->k, &b->a, brevity >= ALL_SHORT, terminal_width());
   bench_print(&out);
   bench_show_similar(b);

@@ -27,11 +27,12 @@ static const char *chance_words(char out[16], double p)
   return out;
 }
 
-void answer_ranking(struct buf *out, const struct knowledge *k, const struct assessment *a, size_t most)
+void answer_ranking(struct buf *out, const struct knowledge *k, const struct assessment *a, size_t most, int width)
 {
+  int name = width < 50 ? 16 : width < 80 ? width - 32 : 46; /* columns; two chances stand behind it */
   size_t shown = part_shown(k, a, most);
 
-  buf_addf(out, "%-51s %10s %10s\n", "Most likely:", "behind it", "is there");
+  buf_addf(out, "%-*s %10s %10s\n", name + 5, "Most likely:", "behind it", "is there");
   for (size_t i = 0; i < shown; i++) {
     const struct ranked *r = &a->ranking[i];
     char behind[16], there[16];
@@ -39,7 +40,7 @@ void answer_ranking(struct buf *out, const struct knowledge *k, const struct ass
     chance_words(behind, r->blame);
     chance_words(there, r->belief);
     if (a->bounded) snprintf(there, sizeof there, "%.0f-%.0f %%", 100 * r->low, 100 * r->high);
-    buf_addf(out, "  %zu. %-46.46s %10s %10s\n", i + 1, part_fault_name(k, r->fault), behind, there);
+    buf_addf(out, "  %zu. %-*.*s %10s %10s\n", i + 1, name, name, part_fault_name(k, r->fault), behind, there);
   }
   if (a->bounded) buf_add(out, "  Too many unsound results to weigh exactly: limits, and the middle of them.\n");
 }
@@ -335,7 +336,8 @@ static void why_change(struct buf *out, const struct knowledge *k, const struct 
 
       if (n->fault == a->ranking[0].fault || n->chance < 0.02) continue;
       buf_addf(&b, "%s: %s would put \"%s\" first", c->name, c->labels.items[n->result], part_fault_name(k, n->fault));
-      bullet(out, buf_text(&b), width, said ? "  " : "What would change the ranking:\n  ", "    ");
+      if (said == 0) buf_add(out, "What would change the ranking:\n");
+      bullet(out, buf_text(&b), width, "  ", "    ");
       buf_free(&b);
       said++;
       break;
@@ -367,6 +369,7 @@ void answer_why(struct buf *out, const struct knowledge *k, const struct bench_c
   } else if (odds) {
     buf_addf(out, "%s\n", part_fault_name(k, fault));
     if (fault >= 0) bullet(out, k->faults[fault].is, width, "  ", "  ");
+    bullet(out, "Weights in decibans: +10 makes it ten times as likely against the rest, -10 a tenth.", width, "  ", "  ");
     buf_addf(out, "%+6.1f db  to begin with: the base rate for this machine (estimate)\n", odds[p]);
     for (size_t i = 0; i < n; i++) {
       double db = odds[(i + 1) * places + p] - odds[i * places + p];
@@ -502,7 +505,7 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
 
   assess_advise(a, c);
   answer_words(out, k, c, width);
-  answer_ranking(out, k, a, 6);
+  answer_ranking(out, k, a, 6, width);
   buf_addf(out, "     %-46s %10s\n\n", "nothing broken", chance_words(chance, a->sound));
   buf_add(out, "Of these causes, just:\n");
   answer_together(out, k, a, width);
