@@ -29,7 +29,7 @@ static const char *chance_words(char out[16], double p)
 
 void answer_ranking(struct buf *out, const struct knowledge *k, const struct assessment *a, size_t most, int width)
 {
-  int name = width < 50 ? 16 : width < 80 ? width - 32 : 46; /* columns; two chances stand behind it */
+  int name = width < 50 ? 18 : width < 78 ? width - 32 : 46; /* columns; two chances stand behind it */
   size_t shown = part_shown(k, a, most);
 
   buf_addf(out, "%-*s %10s %10s\n", name + 5, "Most likely:", "behind it", "is there");

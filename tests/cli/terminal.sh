@@ -11,17 +11,21 @@ session=0
 
 tm() { tmux -u -f /dev/null -S "$sockets/$session" "$@"; }
 
-# Ends the server of this session, and waits until it has.
+# Ends the server of this session, and waits until it answers no more.
 close_terminal() {
-  local pid
-  pid=$(tm display-message -p '#{pid}' 2> /dev/null) || return 0
-  tm kill-server 2> /dev/null
+  tm kill-server 2> /dev/null || return 0
   for _ in $(seq 100); do
-    kill -0 "$pid" 2> /dev/null || return 0
+    tm has-session 2> /dev/null || return 0
     sleep 0.1
   done
 }
-trap 'close_terminal; rm -rf "$work" "$sockets"' EXIT
+close_all() {
+  local at
+  for at in "$sockets"/*; do
+    [ ! -S "$at" ] || { session=${at##*/}; close_terminal; }
+  done
+}
+trap 'close_all; rm -rf "$work" "$sockets"' EXIT
 
 # open_terminal COMMAND - runs it in a new terminal; its last screen stays when it has ended
 open_terminal() {
@@ -79,8 +83,9 @@ hold() {
     ( "$1" )
     status=$?
     [ "$status" = 75 ] || exit "$status"
+    close_all
     rm -rf "$XDG_STATE_HOME" "$XDG_DATA_HOME"
-    session=$((session + 100 * attempt))
+    session=$((100 * attempt))
   done
   echo "the terminal was lost every time: not tried in a terminal"
   exit 77
