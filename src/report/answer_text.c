@@ -54,6 +54,13 @@ static void bullet(struct buf *out, const char *text, int width, const char *fir
   buf_free(&b);
 }
 
+static bool ends_sentence(const char *text)
+{
+  size_t n = strlen(text);
+
+  return n > 0 && strchr(".!?", text[n - 1]);
+}
+
 static void list(struct buf *out, const char *title, const struct texts *t, int width)
 {
   struct buf b = {0};
@@ -130,8 +137,9 @@ void answer_check(struct buf *out, const struct knowledge *k, const struct bench
     struct buf b = {0};
     char chance[16];
 
-    buf_addf(&b, "%s (%s): %s Then first: %s.", c->labels.items[o->result], chance_words(chance, o->chance),
-             c->means.items[o->result], part_fault_name(k, o->fault));
+    buf_addf(&b, "%s (%s): %s%s Then first: %s.", c->labels.items[o->result], chance_words(chance, o->chance),
+             c->means.items[o->result], ends_sentence(c->means.items[o->result]) ? "" : ".",
+             part_fault_name(k, o->fault));
     bullet(out, buf_text(&b), width, "  if ", "     ");
     buf_free(&b);
   }
@@ -489,9 +497,14 @@ static void what_next(struct buf *out, const struct knowledge *k, const struct b
   }
   if (a->plan.count) {
     const struct next_step *s = &a->plan.steps[0];
+    struct buf next = {0};
 
     answer_instead(out, k, a, width);
-    buf_addf(out, "Next: %s (%g min, saves about %.0f min)\n", k->checks[s->check].ask, s->minutes, s->saving);
+    buf_addf(&next, "%s (%g min", k->checks[s->check].ask, s->minutes);
+    if (s->saving >= 0.5) buf_addf(&next, ", saves about %.0f min", s->saving);
+    buf_add(&next, ")");
+    bullet(out, buf_text(&next), width, "Next: ", "  ");
+    buf_free(&next);
     answer_check(out, k, c, s, width);
     buf_add(out, "\n");
   }

@@ -43,7 +43,7 @@ talk() {
   tm send-keys C-u
   prompt
   type_line "compression 62psi, spark jumps"
-  wait_until shows "compression: 62 psi"
+  wait_until shows "cranking compression 62 psi"
   whole
   # Up brings the last line back
   tm send-keys Up
