@@ -1,4 +1,5 @@
 /* bench_show.c - what the bench conversation shows at every turn; see bench.h. */
+#include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -152,8 +153,8 @@ static void show_leading(const struct bench *b)
   struct buf line = {0};
 
   for (size_t i = 0; i < 3 && i < b->a.ranking_count; i++)
-    buf_addf(&line, "%s%s %.0f %%", i ? ", " : "", part_fault_name(b->k, b->a.ranking[i].fault),
-             100 * b->a.ranking[i].blame);
+    buf_addf(&line, "%s%s %s%.0f %%", i ? ", " : "", part_fault_name(b->k, b->a.ranking[i].fault),
+             b->a.ranking[i].blame < 0.01 ? "under " : "", fmax(1, 100 * b->a.ranking[i].blame));
   if (line.len) bench_say("Most likely: %s", buf_text(&line));
   buf_free(&line);
 }
