@@ -268,6 +268,14 @@ static void do_complaint(struct bench *b, const char *rest)
   b->pending = -1;
 }
 
+/* Another machine: what was entered of this one goes, so that is asked first. */
+static void do_machine(struct bench *b)
+{
+  if (b->c.result_count == 0 ||
+      bench_yes("Begin again with another machine? The results of this one are taken back; new keeps them.", false))
+    bench_begin(b);
+}
+
 /* Runs a command that only shows. */
 bool bench_run_showing(struct bench *b, const char *line)
 {
@@ -304,8 +312,8 @@ bool bench_run_changing(struct bench *b, const char *line)
   else if (bench_is_command(line, "spec", &rest)) bench_spec(b, rest);
   else if (bench_is_command(line, "given", &rest)) bench_given(b, rest);
   else if (bench_is_command(line, "complaint", &rest)) do_complaint(b, rest);
-  else if (bench_is_command(line, "machine", &rest)) bench_begin(b);
-  else if (bench_is_command(line, "new", &rest)) bench_new(b);
+  else if (bench_is_command(line, "machine", &rest) && !*rest) do_machine(b);
+  else if (bench_is_command(line, "new", &rest) && !*rest) bench_new(b);
   else return bench_run_home(b, line);
   return true;
 }

@@ -57,6 +57,10 @@ bench "yes" "22 fl oz" "62 psi" "WHY" "quit"
 says "may be US fl oz or UK fl oz"
 says "What was measured?"
 says "in all: the chance that it is there is"
+# words that begin like a command are no command: nothing is begun anew
+bench "yes" "machine was out in the rain" "new plug fitted" "machine" "no" "quit"
+silent_on "What machine is it?"
+says "Begin again with another machine?"
 # back: only among what was entered, by number too
 bench "yes" "back coil" "back 1" "back 99" "quit"
 says 'No result was entered for "coil"'
