@@ -346,7 +346,7 @@ static void no_entry(struct bench *b, const char *line)
     b->pending = check;
     return;
   }
-  bench_say("I do not know what \"%s\" means. Type %san answer, a check and its result (spark none), or help.",
+  bench_say("I do not know what \"%s\" means. Type %san answer, a check and its result (spark jumps), or help.",
             line, b->pending >= 0 ? "the number of " : "");
 }
 

@@ -118,8 +118,8 @@ mkfifo "$work/in"
 pid=$!
 exec 3> "$work/in"
 printf 'no\nsnow thrower\nwill not start\nspark-test none\n' >&3
-for _ in $(seq 50); do grep -q "Noted: spark" "$work/log" && break; sleep 0.1; done
-sleep 0.2
+# the second prompt: the entry was taken
+for _ in $(seq 600); do [ "$(grep -c 'bench>' "$work/log")" -ge 2 ] && break; sleep 0.1; done
 kill -9 "$pid" 2>/dev/null
 exec 3>&-
 wait "$pid" 2>/dev/null
