@@ -112,15 +112,17 @@ static void take_line(struct bench *b, char *line)
 /* What only shows comes a screenful at a time, and then the question stands there again. */
 static bool run_showing(struct bench *b, const char *line)
 {
+  size_t shown;
   bool ran;
 
   terminal_hold();
   ran = bench_run_showing(b, line);
+  shown = terminal_held();
   if (ran && terminal_rows()) {
     terminal_put("\n");
     bench_ask_again(b);
   }
-  terminal_release_pages();
+  terminal_release_pages(terminal_held() - shown);
   return ran;
 }
 

@@ -144,7 +144,7 @@ bool bench_ask_machine(struct bench *b)
     size_t count;
     char *again = NULL;
 
-    if (!line) line = terminal_line("What machine is it? ");
+    if (!line) line = terminal_line("What machine is it? (? lists them) ");
     if (!line) return false;
     count = worth(m, words_match_machines(b->k, line, m, 5));
     free(line);

@@ -12,35 +12,34 @@
 #include "shop/words.h"
 
 static const char help_text[] =
-    "  1, 2 ...          answer what was asked (or type the words of the answer)\n"
-    "  ?                 don't know, or could not be tested\n"
-    "  spark none        any other check, by name and result\n"
-    "  gap 0.030 in      ... or by a reading with its unit; add \", fairly\" or \", unsure\"\n"
-    "  how               how to make the check that was asked\n"
-    "  why [cause]       what speaks for and against a cause, with weights and sources\n"
-    "  next              other checks worth their minutes; next 2 takes the second\n"
-    "  plan              the work ahead: what comes next and then, with its minutes\n"
-    "  skip              not this check now\n"
-    "  back [check]      take the last result back, or that of a check\n"
-    "  path              what was entered so far, and what it did\n"
-    "  causes            the longer list of causes\n"
-    "  repair [cause]    how to put the first cause right, and how to prove it\n"
-    "  fixed [cause]     it was put right: proved by running it, or still the same\n"
-    "  refit [number]    what is off, in the order it goes back; a number: it is back on\n"
-    "  service           the service check, item by item; or: service oil plug done\n"
-    "  has X, lacks X    the machine has, or has not, a part\n"
-    "  spec [name]       the spec card this machine goes by; a name: take that one; none: no card\n"
-    "  given altitude 1500 m   ... or temperature, petrol-age, poles: what no check asks for\n"
-    "  work [name ...]   bench arithmetic: work oil-refill 650 mL; alone: what there is\n"
-    "  complaint ...     another complaint\n"
-    "  machine           begin again with another machine\n"
-    "  owner ...         whose it is, or what you call it (nothing is needed)\n"
-    "  note ...          anything to remember\n"
-    "  minutes 20        time spent; it adds up\n"
-    "  part ...          a part used\n"
-    "  close [ending]    the job has ended: repaired, nothing broken, handed over, given up\n"
-    "  new               begin another job; this one stays open\n"
-    "  quit              stop; the job is kept and goes on next time\n";
+    "  1, 2 ...        answer what was asked, or type the words of the answer\n"
+    "  ?               don't know, or could not be tested\n"
+    "  spark jumps     any other check you have made, by name and result\n"
+    "  gap 0.030 in    ... or reading and unit; several with commas; \", fairly\"\n"
+    "                  or \", unsure\" behind it when you are not sure\n"
+    "  why [cause]     what speaks for and against the first cause, or another\n"
+    "  how [check]     how to make the check that was asked, its cautions first\n"
+    "  next            other checks worth their minutes; next 2 takes the second\n"
+    "  skip            not this check now\n"
+    "  back [check]    take the last result back, or that of a check\n"
+    "  path            what was entered, and what it did\n"
+    "  causes          the longer list of causes; behind it: it makes the trouble;\n"
+    "                  is there: it is wrong, whatever it makes\n"
+    "  plan            the work ahead, step by step, with its minutes\n"
+    "  repair [cause]  how to put the first cause right, and how to prove it\n"
+    "  fixed [cause]   it was put right: proved by running it, or still the same\n"
+    "  refit [number]  what is off, in the order it goes back; a number: it is on\n"
+    "  service         the last look-over, item by item; or: service oil plug done\n"
+    "  close [ending]  repaired, nothing broken, handed over, given up\n"
+    "  quit            stop; the job is kept and goes on next time\n"
+    "  has X, lacks X  the machine has, or has not, a part\n"
+    "  complaint ...   another complaint\n"
+    "  machine         begin again with another machine\n"
+    "  new             begin another job; this one stays open\n"
+    "  owner ...       whose it is; note ... anything; part ... used; minutes 20\n"
+    "  spec [name]     the maker's figures it goes by; a name: that card\n"
+    "  given ...       altitude 1500 m, temperature, petrol-age, poles\n"
+    "  work [name ...] bench arithmetic: work oil-refill 650 mL\n";
 
 int bench_find_fault(const struct bench *b, const char *words)
 {
@@ -98,15 +97,17 @@ static void do_how(struct bench *b, const char *rest)
 
 static void do_next(const struct bench *b)
 {
+  int name = terminal_width() < 79 ? terminal_width() - 24 : 55;
+
   if (b->a.plan.count == 0) {
     bench_say("No check is worth its minutes now.");
     return;
   }
-  terminal_putf("   %-55s %7s %10s\n", "check", "minutes", "to the end");
+  terminal_putf("   %-*s %7s %10s\n", name, "check", "minutes", "to the end");
   for (size_t i = 0; i < b->a.plan.count && i < 9; i++) {
     const struct next_step *s = &b->a.plan.steps[i];
 
-    terminal_putf("%2zu. %-55.55s %7g %10.0f\n", i + 1, b->k->checks[s->check].name, s->minutes, s->to_end);
+    terminal_putf("%2zu. %-*.*s %7g %10.0f\n", i + 1, name, name, b->k->checks[s->check].name, s->minutes, s->to_end);
   }
   bench_say("To the end: minutes that the whole job is expected to take when this is done next. The first may be a "
             "little dearer than the second when it tells more. next 2 takes the second.");
@@ -243,7 +244,7 @@ static void do_causes(struct bench *b)
 {
   struct buf out = {0};
 
-  answer_ranking(&out, b->k, &b->a, 15);
+  answer_ranking(&out, b->k, &b->a, 15, terminal_width());
   buf_add(&out, "Of these causes, just:\n");
   answer_together(&out, b->k, &b->a, terminal_width());
   bench_print(&out);
@@ -267,6 +268,14 @@ static void do_complaint(struct bench *b, const char *rest)
   } else bench_say("I know no such complaint; put it in other words.");
   b->assessed = false;
   b->pending = -1;
+}
+
+/* Another machine: what was entered of this one goes, so that is asked first. */
+static void do_machine(struct bench *b)
+{
+  if (b->c.result_count == 0 ||
+      bench_yes("Begin again with another machine? The results of this one are taken back; new keeps them.", false))
+    bench_begin(b);
 }
 
 /* Runs a command that only shows. */
@@ -305,8 +314,8 @@ bool bench_run_changing(struct bench *b, const char *line)
   else if (bench_is_command(line, "spec", &rest)) bench_spec(b, rest);
   else if (bench_is_command(line, "given", &rest)) bench_given(b, rest);
   else if (bench_is_command(line, "complaint", &rest)) do_complaint(b, rest);
-  else if (bench_is_command(line, "machine", &rest)) bench_begin(b);
-  else if (bench_is_command(line, "new", &rest)) bench_new(b);
+  else if (bench_is_command(line, "machine", &rest) && !*rest) do_machine(b);
+  else if (bench_is_command(line, "new", &rest) && !*rest) bench_new(b);
   else return bench_run_home(b, line);
   return true;
 }

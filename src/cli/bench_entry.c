@@ -344,12 +344,11 @@ static void no_entry(struct bench *b, const char *line)
   if (candidates(b, line, found, &best) > 0) {
     check = bench_find_check(b, line);
     if (check < 0) return;
-    bench_say("I find no result in that, so nothing is noted. %s: %s", b->k->checks[check].name,
-              check == b->pending ? "it is asked already." : "it is asked now.");
+    bench_say("No result in that: nothing is noted. Asked now: %s.", b->k->checks[check].name);
     b->pending = b->chosen = check;
     return;
   }
-  bench_say("I do not know what \"%s\" means. Type %san answer, a check and its result (spark none), or help.",
+  bench_say("I do not know what \"%s\" means. Type %san answer, a check and its result (spark jumps), or help.",
             line, b->pending >= 0 ? "the number of " : "");
 }
 

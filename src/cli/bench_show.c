@@ -1,4 +1,5 @@
 /* bench_show.c - what the bench conversation shows at every turn; see bench.h. */
+#include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -154,8 +155,8 @@ static void show_leading(const struct bench *b)
   struct buf line = {0};
 
   for (size_t i = 0; i < 3 && i < b->a.ranking_count; i++)
-    buf_addf(&line, "%s%s %.0f %%", i ? ", " : "", part_fault_name(b->k, b->a.ranking[i].fault),
-             100 * b->a.ranking[i].blame);
+    buf_addf(&line, "%s%s %s%.0f %%", i ? ", " : "", part_fault_name(b->k, b->a.ranking[i].fault),
+             b->a.ranking[i].blame < 0.01 ? "under " : "", fmax(1, 100 * b->a.ranking[i].blame));
   if (line.len) bench_say("Most likely: %s", buf_text(&line));
   buf_free(&line);
 }
@@ -238,7 +239,7 @@ static void show_whole(struct bench *b, enum brevity brevity)
 
   terminal_put("\n");
   show_fresh(b);
-  answer_ranking(&out, b->k, &b->a, 3);
+  answer_ranking(&out, b->k, &b->a, 3, terminal_width());
   answer_notes(&out, b->k, &b->a, brevity >= ALL_SHORT, terminal_width());
   bench_print(&out);
   bench_show_similar(b);

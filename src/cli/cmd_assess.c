@@ -42,30 +42,20 @@ static int assess(const struct knowledge *k, const struct bench_case *c, bool js
   return status;
 }
 
-static int read_case(const char *path, struct json **out, struct err *e)
-{
-  const char *name = path[0] == '-' && !path[1] ? "standard input" : path;
-  char *text;
-  size_t len;
-  int status = file_read(path, JSON_MAX_BYTES, &text, &len, e);
-
-  if (status) return status;
-  status = json_read(name, text, len, out, e);
-  free(text);
-  return status;
-}
-
 int run_assess(const struct args *args, struct err *e)
 {
   struct knowledge k;
   struct bench_case c;
+  const char *path = args->positional[0], *name = path[0] == '-' && !path[1] ? "standard input" : path;
   struct json *j = NULL;
-  int status = read_case(args->positional[0], &j, e);
+  char *text = NULL;
+  size_t len;
+  int status = file_read(path, JSON_MAX_BYTES, &text, &len, e);
 
-  if (status) return status;
-  status = load_knowledge(&k, e);
+  if (status == 0) status = json_read(name, text, len, &j, e);
+  if (status == 0) status = load_knowledge(&k, e);
   if (status == 0) {
-    status = casefile_read(&k, args->positional[0], j, &c, e);
+    status = casefile_read_text(&k, name, text, len, j, &c, e);
     if (status == 0) {
       status = assess(&k, &c, args->json, e);
       case_free(&c);
@@ -73,5 +63,6 @@ int run_assess(const struct args *args, struct err *e)
     knowledge_free(&k);
   }
   json_free(j);
+  free(text);
   return status;
 }

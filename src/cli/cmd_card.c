@@ -107,11 +107,9 @@ int run_card(const struct args *args, struct err *e)
   status = file_read(path, JSON_MAX_BYTES, &text, &len, e);
   if (status) return status;
   status = json_read(name, text, len, &file, e);
-  free(text);
-  if (status) return status;
-  status = load_knowledge(&k, e);
+  if (status == 0) status = load_knowledge(&k, e);
   if (status == 0) {
-    status = casefile_read(&k, name, file, &c, e);
+    status = casefile_read_text(&k, name, text, len, file, &c, e);
     if (status == 0) {
       status = write_card(&k, &c, file, args, e);
       case_free(&c);
@@ -119,5 +117,6 @@ int run_card(const struct args *args, struct err *e)
     knowledge_free(&k);
   }
   json_free(file);
+  free(text);
   return status;
 }

@@ -3,6 +3,7 @@
 
 #include <ctype.h>
 #include <editline/readline.h>
+#include <signal.h>
 #include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -60,8 +61,21 @@ static char **complete(const char *text, int start, int end)
   return rl_completion_matches(text, next_word);
 }
 
+/* Ctrl-C: whatever was entered is on disk already. The editor has put the terminal back by now. */
+static void stopped(int sig)
+{
+  static const char said[] = "\nStopped. What was entered is kept.\n";
+  ssize_t n = write(STDOUT_FILENO, said, sizeof said - 1);
+
+  (void)n;
+  raise(sig); /* which ends the program: the handler holds once only */
+}
+
 void terminal_begin(const char *history_path)
 {
+  struct sigaction once = {.sa_handler = stopped, .sa_flags = (int)SA_RESETHAND};
+
+  if (isatty(STDIN_FILENO)) sigaction(SIGINT, &once, NULL);
   state.editing = isatty(STDIN_FILENO) && isatty(STDOUT_FILENO) && !is_dumb();
   if (!state.editing) return;
   rl_readline_name = "pullcord";
@@ -208,29 +222,42 @@ size_t terminal_held(void)
   return rows;
 }
 
-/* Between two screens. False when the rest is not wanted. */
-static bool goes_on(void)
+/* Between two screens: PAGE_NEXT, PAGE_TAIL (the rest is not wanted) or PAGE_END (nor the tail). */
+static enum page { PAGE_NEXT, PAGE_TAIL, PAGE_END } goes_on(void)
 {
   char *line = terminal_line("[enter goes on, q stops] ");
-  bool on = line && !*line;
+  enum page next = !line ? PAGE_END : *line ? PAGE_TAIL : PAGE_NEXT;
 
-  if (line && *line && strcmp(line, "q") != 0) terminal_line_again(line);
+  if (line && *line && strcmp(line, "q") != 0) {
+    terminal_line_again(line);
+    next = PAGE_END;
+  }
   free(line);
-  return on;
+  return next;
 }
 
-void terminal_release_pages(void)
+void terminal_release_pages(size_t tail)
 {
-  size_t screen = terminal_rows(), rows = 0;
+  size_t screen = terminal_rows(), rows = terminal_held(), body = rows > tail ? rows - tail : 0, on_page = 0;
+  enum page next = PAGE_NEXT;
   struct buf all = state.held;
+  const char *at = buf_text(&all);
 
   state.held = (struct buf){0};
   state.holding = false;
-  for (const char *at = buf_text(&all), *end; *at; at = end) {
-    end = strchr(at, '\n');
-    end = end ? end + 1 : at + strlen(at);
-    fwrite(at, 1, (size_t)(end - at), stdout);
-    if (screen && ++rows % (screen - 1) == 0 && *end && !goes_on()) break;
+  for (size_t row = 0; *at && next != PAGE_END; row++) {
+    size_t len = strcspn(at, "\n");
+    bool full = on_page == screen - 1 || (row == body && on_page + tail > screen - 1);
+
+    if (screen && full && on_page && next == PAGE_NEXT) {
+      next = goes_on();
+      on_page = 0;
+    }
+    if (next == PAGE_NEXT || (next == PAGE_TAIL && row >= body)) {
+      fwrite(at, 1, len + (at[len] == '\n'), stdout);
+      on_page++;
+    }
+    at += len + (at[len] == '\n');
   }
   buf_free(&all);
 }

@@ -34,9 +34,10 @@ void terminal_release(void);
 void terminal_drop(void);
 size_t terminal_held(void); /* rows held so far */
 
-/* Releases what is held a screenful at a time for a person, all at once for a pipe. What is typed
- * between two screens and is neither empty nor a q is the next line that terminal_line gives. */
-void terminal_release_pages(void);
+/* Releases what is held a screenful at a time for a person, all at once for a pipe. q between two
+ * screens goes to the last `tail` rows, which also stay together; anything else that is typed there
+ * is the next line that terminal_line gives. */
+void terminal_release_pages(size_t tail);
 
 /* The line is given by the next terminal_line, as if it were typed there. */
 void terminal_line_again(const char *line);

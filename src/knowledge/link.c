@@ -256,7 +256,7 @@ static void link_bands(struct knowledge *k, struct bands *b, struct problems *p)
                   b->limits.items[i - 1]);
   if (b->check < 0) return;
   c = &k->checks[b->check];
-  for (size_t i = 0; i < b->limits.count && c->possible.count == 2; i++)
+  for (size_t i = 0; i < b->limits.count && c->possible.count == 2 && c->possible.items[0] < c->possible.items[1]; i++)
     if (b->limits.items[i] <= c->possible.items[0] || b->limits.items[i] >= c->possible.items[1])
       problem_add(p, true, "bands", b->origin.file, b->origin.line,
                   "limit %g of bands \"%s\" is outside what check %s calls possible, %g to %g.", b->limits.items[i],

@@ -17,7 +17,7 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
                  struct assessment *a, int width);
 
 /* Pieces of it, for the conversation. */
-void answer_ranking(struct buf *out, const struct knowledge *k, const struct assessment *a, size_t most);
+void answer_ranking(struct buf *out, const struct knowledge *k, const struct assessment *a, size_t most, int width);
 void answer_together(struct buf *out, const struct knowledge *k, struct assessment *a, int width);
 void answer_why(struct buf *out, const struct knowledge *k, const struct bench_case *c,
                 struct assessment *a, int fault, int width); /* fault -1: not listed */

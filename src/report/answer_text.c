@@ -28,11 +28,12 @@ static const char *chance_words(char out[16], double p)
   return out;
 }
 
-void answer_ranking(struct buf *out, const struct knowledge *k, const struct assessment *a, size_t most)
+void answer_ranking(struct buf *out, const struct knowledge *k, const struct assessment *a, size_t most, int width)
 {
+  int name = width < 50 ? 18 : width < 78 ? width - 32 : 46; /* columns; two chances stand behind it */
   size_t shown = part_shown(k, a, most);
 
-  buf_addf(out, "%-51s %10s %10s\n", "Most likely:", "behind it", "is there");
+  buf_addf(out, "%-*s %10s %10s\n", name + 5, "Most likely:", "behind it", "is there");
   for (size_t i = 0; i < shown; i++) {
     const struct ranked *r = &a->ranking[i];
     char behind[16], there[16];
@@ -40,7 +41,7 @@ void answer_ranking(struct buf *out, const struct knowledge *k, const struct ass
     chance_words(behind, r->blame);
     chance_words(there, r->belief);
     if (a->bounded) snprintf(there, sizeof there, "%.0f-%.0f %%", 100 * r->low, 100 * r->high);
-    buf_addf(out, "  %zu. %-46.46s %10s %10s\n", i + 1, part_fault_name(k, r->fault), behind, there);
+    buf_addf(out, "  %zu. %-*.*s %10s %10s\n", i + 1, name, name, part_fault_name(k, r->fault), behind, there);
   }
   if (a->bounded) buf_add(out, "  Too many unsound results to weigh exactly: limits, and the middle of them.\n");
 }
@@ -52,6 +53,13 @@ static void bullet(struct buf *out, const char *text, int width, const char *fir
   text_wrap(&b, text, width, first, rest);
   buf_addf(out, "%s\n", buf_text(&b));
   buf_free(&b);
+}
+
+static bool ends_sentence(const char *text)
+{
+  size_t n = strlen(text);
+
+  return n > 0 && strchr(".!?", text[n - 1]);
 }
 
 static void list(struct buf *out, const char *title, const struct texts *t, int width)
@@ -147,8 +155,9 @@ void answer_check(struct buf *out, const struct knowledge *k, const struct bench
     struct buf b = {0};
     char chance[16];
 
-    buf_addf(&b, "%s (%s): %s Then first: %s.", c->labels.items[o->result], chance_words(chance, o->chance),
-             c->means.items[o->result], part_fault_name(k, o->fault));
+    buf_addf(&b, "%s (%s): %s%s Then first: %s.", c->labels.items[o->result], chance_words(chance, o->chance),
+             c->means.items[o->result], ends_sentence(c->means.items[o->result]) ? "" : ".",
+             part_fault_name(k, o->fault));
     bullet(out, buf_text(&b), width, "  if ", "     ");
     buf_free(&b);
   }
@@ -354,7 +363,8 @@ static void why_change(struct buf *out, const struct knowledge *k, const struct 
 
       if (n->fault == a->ranking[0].fault || n->chance < 0.02) continue;
       buf_addf(&b, "%s: %s would put \"%s\" first", c->name, c->labels.items[n->result], part_fault_name(k, n->fault));
-      bullet(out, buf_text(&b), width, said ? "  " : "What would change the ranking:\n  ", "    ");
+      if (said == 0) buf_add(out, "What would change the ranking:\n");
+      bullet(out, buf_text(&b), width, "  ", "    ");
       buf_free(&b);
       said++;
       break;
@@ -386,6 +396,7 @@ void answer_why(struct buf *out, const struct knowledge *k, const struct bench_c
   } else if (odds) {
     buf_addf(out, "%s\n", part_fault_name(k, fault));
     if (fault >= 0) bullet(out, k->faults[fault].is, width, "  ", "  ");
+    bullet(out, "Weights in decibans: +10 makes it ten times as likely against the rest, -10 a tenth.", width, "  ", "  ");
     buf_addf(out, "%+6.1f db  to begin with: the base rate for this machine (estimate)\n", odds[p]);
     for (size_t i = 0; i < n; i++) {
       double db = odds[(i + 1) * places + p] - odds[i * places + p];
@@ -505,9 +516,14 @@ static void what_next(struct buf *out, const struct knowledge *k, const struct b
   }
   if (a->plan.count) {
     const struct next_step *s = &a->plan.steps[0];
+    struct buf next = {0};
 
     answer_instead(out, k, a, width);
-    buf_addf(out, "Next: %s (%g min, saves about %.0f min)\n", k->checks[s->check].ask, s->minutes, s->saving);
+    buf_addf(&next, "%s (%g min", k->checks[s->check].ask, s->minutes);
+    if (s->saving >= 0.5) buf_addf(&next, ", saves about %.0f min", s->saving);
+    buf_add(&next, ")");
+    bullet(out, buf_text(&next), width, "Next: ", "  ");
+    buf_free(&next);
     answer_check(out, k, c, s, width);
     buf_add(out, "\n");
   }
@@ -534,7 +550,7 @@ void answer_text(struct buf *out, const struct knowledge *k, const struct bench_
   assess_advise(a, c);
   injury_first(out, k, a, width);
   answer_words(out, k, c, width);
-  answer_ranking(out, k, a, 6);
+  answer_ranking(out, k, a, 6, width);
   buf_addf(out, "     %-46s %10s\n\n", "nothing broken", chance_words(chance, a->sound));
   buf_add(out, "Of these causes, just:\n");
   answer_together(out, k, a, width);

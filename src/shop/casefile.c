@@ -1,6 +1,7 @@
 /* casefile.c - see casefile.h. */
 #include "shop/casefile.h"
 
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -18,6 +19,7 @@ struct reading {
   const char *file;
   struct bench_case *c;
   struct err *e;
+  char path[80]; /* of what is read now, for json_line */
 };
 
 static int refuse(struct reading *r, const char *format, const char *a, const char *b)
@@ -163,10 +165,12 @@ static int read_complaints(struct reading *r, const struct json *one, const stru
   size_t count = 0;
 
   if (status == 0 && many) status = want_kind(r, many, JSON_LIST, "complaints");
-  for (const struct json *i = many && !status ? json_first(many) : NULL; i && !status; i = json_next(i))
+  for (const struct json *i = many && !status ? json_first(many) : NULL; i && !status; i = json_next(i)) {
+    snprintf(r->path, sizeof r->path, "complaints/%zu", count);
     status = ++count <= MOST_COMPLAINTS
                  ? read_complaint(r, i)
                  : refuse(r, "more than 20 complaints are too many for one case.%s%s", "", "");
+  }
   return status;
 }
 
@@ -200,6 +204,9 @@ static int read_result(struct reading *r, const struct json *j)
     return refuse(r, "%s wants either a \"result\" or a \"reading\".%s", r->k->checks[check].id, "");
   if (reading && r->k->checks[check].kind != KIND_MEASURE)
     return refuse(r, "%s is not measured; give a \"result\" instead of a \"reading\".%s", r->k->checks[check].id, "");
+  if (reading && json_kind(reading) == JSON_NUMBER)
+    return refuse(r, "the reading of %s wants to be a text with its unit, such as %s.", r->k->checks[check].id,
+                  amount_example(r->k->checks[check].quantity));
   if (want_kind(r, result ? result : reading, JSON_TEXT, result ? "result" : "reading")) return r->e->status;
   status = in_file(r, words_result(r->k, check, json_text(result ? result : reading), &out, r->e));
   if (status == 0) status = read_sure(r, json_member(j, "sure"), &sure);
@@ -272,6 +279,7 @@ static int read_given(struct reading *r, const struct json *given)
     if (what < 0)
       return err_set(r->e, EX_DATAERR, r->file, 0, "\"given\" has no member \"%.60s\"%s%s%s", json_name(m),
                      near ? "; did you mean \"" : "", near ? near : "", near ? "\"?" : ".");
+    snprintf(r->path, sizeof r->path, "given/%s", given_kind((enum given_what)what)->id);
     status = want_kind(r, m, JSON_TEXT, json_name(m));
     if (status == 0)
       status = in_file(r, given_parse((enum given_what)what, json_text(m), &r->c->given[what], r->e));
@@ -303,18 +311,34 @@ static int read_list(struct reading *r, const struct json *list, const char *wha
                      int (*read)(struct reading *, const struct json *))
 {
   int status = list ? want_kind(r, list, JSON_LIST, what) : 0;
+  size_t at = 0;
 
-  for (const struct json *i = list && !status ? json_first(list) : NULL; i && !status; i = json_next(i))
+  for (const struct json *i = list && !status ? json_first(list) : NULL; i && !status; i = json_next(i)) {
+    snprintf(r->path, sizeof r->path, "%s/%zu", what, at++);
     status = read(r, i);
+  }
   return status;
+}
+
+/* A member of the case, and where it stands. */
+static const struct json *member(struct reading *r, const struct json *j, const char *name)
+{
+  snprintf(r->path, sizeof r->path, "%s", name);
+  return json_member(j, name);
 }
 
 int casefile_read(const struct knowledge *k, const char *file, const struct json *j,
                   struct bench_case *out, struct err *e)
 {
+  return casefile_read_text(k, file, NULL, 0, j, out, e);
+}
+
+int casefile_read_text(const struct knowledge *k, const char *file, const char *text, size_t len,
+                       const struct json *j, struct bench_case *out, struct err *e)
+{
   static const char *const members[] = {"pullcord", "machine", "complaint", "complaints", "results",
                                         "spec", "given", "covers_off", "repaired", "note", NULL};
-  struct reading r = {k, file, out, e};
+  struct reading r = {k, file, out, e, ""};
   int status;
 
   case_begin(out, k);
@@ -322,14 +346,15 @@ int casefile_read(const struct knowledge *k, const char *file, const struct json
   if (status == 0) status = want_members(&r, j, "a case", members);
   if (status == 0 && strcmp(json_text(json_member(j, "pullcord")), CASEFILE_VERSION) != 0)
     status = refuse(&r, "the version is missing or unknown: give \"pullcord\": \"%s\".%s", CASEFILE_VERSION, "");
-  if (status == 0) status = read_machine(&r, json_member(j, "machine"));
-  if (status == 0) status = read_complaints(&r, json_member(j, "complaint"), json_member(j, "complaints"));
-  if (status == 0) status = read_list(&r, json_member(j, "results"), "results", read_result);
-  if (status == 0) status = read_list(&r, json_member(j, "spec"), "spec", read_card);
-  if (status == 0) status = read_given(&r, json_member(j, "given"));
-  if (status == 0) status = read_card_named(&r, json_member(json_member(j, "machine"), "spec"));
-  if (status == 0) status = read_list(&r, json_member(j, "covers_off"), "covers_off", read_cover_off);
-  if (status == 0) status = read_list(&r, json_member(j, "repaired"), "repaired", read_repaired);
+  if (status == 0) status = read_machine(&r, member(&r, j, "machine"));
+  if (status == 0) status = read_complaints(&r, member(&r, j, "complaint"), json_member(j, "complaints"));
+  if (status == 0) status = read_list(&r, member(&r, j, "results"), "results", read_result);
+  if (status == 0) status = read_list(&r, member(&r, j, "spec"), "spec", read_card);
+  if (status == 0) status = read_given(&r, member(&r, j, "given"));
+  if (status == 0) status = read_card_named(&r, json_member(member(&r, j, "machine"), "spec"));
+  if (status == 0) status = read_list(&r, member(&r, j, "covers_off"), "covers_off", read_cover_off);
+  if (status == 0) status = read_list(&r, member(&r, j, "repaired"), "repaired", read_repaired);
+  if (status && text && e->line == 0 && strcmp(e->file, file) == 0) e->line = json_line(text, len, r.path);
   if (status) case_free(out);
   return status;
 }

@@ -17,6 +17,10 @@
 int casefile_read(const struct knowledge *k, const char *file, const struct json *j,
                   struct bench_case *out, struct err *e);
 
+/* The same of a file whose len bytes of text json_read took: its messages carry the line. */
+int casefile_read_text(const struct knowledge *k, const char *file, const char *text, size_t len,
+                       const struct json *j, struct bench_case *out, struct err *e);
+
 /* The case as JSON, in the form that casefile_read takes. The caller frees. */
 struct json *casefile_write(const struct knowledge *k, const struct bench_case *c);
 

@@ -1,76 +1,88 @@
 #!/usr/bin/env bash
-# The bench conversation in an 80 by 24 terminal, and in one that can do nothing.
+# The bench conversation in an 80 by 24 terminal, and in one that can do nothing: the leading causes,
+# the question, why it is asked and its cautions are on the screen at every turn, without scrolling back.
 . "$(dirname "$0")/lib.sh"
-command -v tmux > /dev/null || { echo "tmux is not installed: not tried in a terminal"; exit 77; }
-# tmux puts its sockets here, and every run has a server of its own: one that is just going down takes new
-# sessions with it
-export TMUX_TMPDIR=$work
-session=0
-tm() { tmux -L "bench-$session" -f /dev/null "$@"; }
-trap 'tm kill-server 2> /dev/null; rm -rf "$work"' EXIT
+. "$(dirname "$0")/terminal.sh"
 
-# waits until the screen shows the text; the screen goes to $out
-screen() {
-  for _ in $(seq 300); do
-    out=$(tm capture-pane -p 2> /dev/null)
-    case $out in *"$1"*) return 0 ;; esac
-    sleep 0.1
-  done
-  bad=$((bad + 1)); printf 'the screen never showed: %s\n%s\n\n' "$1" "$out"
-}
-# waits until the last line written is the prompt with this behind it: older prompts stay on the screen
-prompt() {
-  for _ in $(seq 300); do
-    out=$(tm capture-pane -p 2> /dev/null)
-    [ "$(printf '%s\n' "$out" | grep . | tail -n 1)" = "bench>${1:+ $1}" ] && return 0
-    sleep 0.1
-  done
-  bad=$((bad + 1)); printf 'the prompt never stood last with: %s\n%s\n\n' "${1-}" "$out"
-}
-type_line() { tm send-keys -l -- "$1"; tm send-keys Enter; }
+prompt() { wait_until ends_in "bench>${1:+ $1}"; }
+screen() { wait_until shows "$1"; }
 
-run() {
-  tm kill-server 2> /dev/null
-  session=$((session + 1))
-  tm new-session -d -x 80 -y 24 "env $1 '$PULLCORD' ${2-}; sleep 60"
+# the whole of a turn is there
+whole() {
+  prompt
+  says "Most likely:"
+  says "Next ("
+  says "? don't know"
+  fits
+}
+in_order() {
+  local before after
+  before=$(printf '%s\n' "$out" | grep -n -m 1 -- "$1" | cut -d : -f 1)
+  after=$(printf '%s\n' "$out" | grep -n -m 1 -- "$2" | cut -d : -f 1)
+  [ -n "$before" ] && [ -n "$after" ] && [ "$before" -lt "$after" ] ||
+    { bad=$((bad + 1)); printf '%s does not stand before %s:\n%s\n' "$1" "$2" "$out"; }
 }
 
-# where no terminal can be opened at all (a container without /dev/pts) there is nothing to try
-run "TERM=xterm" "--version"
-tm capture-pane -p > /dev/null 2>&1 || { echo "no terminal can be opened here"; exit 77; }
+talk() {
+  open_terminal "env XDG_STATE_HOME='$XDG_STATE_HOME' XDG_DATA_HOME='$XDG_DATA_HOME' TERM=screen '$PULLCORD'"
+  screen "What machine is it?"
+  type_line "tiller"
+  screen "What does the owner say"
+  # two complaints in one breath bring many cautions: all of the turn is on the screen all the same
+  type_line "it wont run unless choke is on and it is hard to pull"
+  wait_until stands_at "which?" "runs only on choke"
+  type_line "1"
+  wait_until shows "And this as well"
+  type_line "y"
+  whole
+  says "CAUTION"
+  says "why: it tells"
+  in_order "CAUTION" "Next ("
+  tm send-keys -l "compr"; tm send-keys Tab
+  screen "compress"
+  tm send-keys C-u
+  prompt
+  type_line "compression 62psi, spark jumps"
+  wait_until shows "cranking compression 62 psi"
+  whole
+  # Up brings the last line back
+  tm send-keys Up
+  prompt "compression 62psi, spark jumps"
+  tm send-keys C-u
+  prompt
+  # what shows more than a screenful stops after each; what is typed there goes on as the next line,
+  # and the question stands there again
+  type_line "help"
+  wait_until stands_at "[enter goes on" "how to make the check"
+  type_line "why"
+  wait_until stands_at "[enter goes on" "db"
+  type_line "q"
+  whole
+  # ctrl-c in the middle of a line: what was entered is kept, and goes on
+  tm send-keys -l "half a wo"
+  prompt "half a wo"
+  tm send-keys C-c
+  screen "What was entered is kept"
+  open_terminal "env XDG_STATE_HOME='$XDG_STATE_HOME' XDG_DATA_HOME='$XDG_DATA_HOME' TERM=screen '$PULLCORD'"
+  screen "A job was left open: tiller, runs only on choke or primer, 2 results"
+  type_line "yes"
+  whole
+  # a screen of another size is taken as it is
+  tm resize-window -x 64 -y 30
+  type_line "?"
+  whole
+  [ "$(printf '%s\n' "$out" | awk 'length($0) > 64' | wc -l)" = 0 ] || { bad=$((bad + 1)); echo "wider than 64 columns"; }
+  tm send-keys C-d
+  screen "The job is kept"
 
-run "XDG_STATE_HOME='$XDG_STATE_HOME' XDG_DATA_HOME='$XDG_DATA_HOME' TERM=xterm"
-screen "What machine is it?"
-type_line "tiller"
-screen "What does the owner say"
-type_line "starts, then dies"
-prompt
-says "Most likely:"
-says "don't know"
-tm send-keys -l "compr"; tm send-keys Tab
-screen "compress"
-tm send-keys C-u
-prompt
-type_line "spark jumps"
-screen "Noted: spark"
-prompt
-# nothing is wider than the screen, and the question stands right above the prompt
-[ "$(printf '%s\n' "$out" | awk 'length($0) > 80' | wc -l)" = 0 ] || { bad=$((bad + 1)); echo "wider than 80 columns"; }
-says "don't know"
-# Up brings the last line back
-tm send-keys Up
-prompt "spark jumps"
-tm send-keys C-u
-prompt
-tm send-keys C-d
-screen "The job is kept"
-
-# a dumb terminal, no colour: the same talk, no escape sign
-run "XDG_STATE_HOME='$XDG_STATE_HOME' TERM=dumb NO_COLOR=1" "| tee '$work/dumb'"
-screen "A job was left open"
-type_line "yes"
-prompt
-type_line "quit"
-screen "The job is kept"
-if grep -q "$(printf '\033')" "$work/dumb"; then bad=$((bad + 1)); echo "escape signs in a dumb terminal"; fi
-finish
+  # a dumb terminal, no colour: the same talk, no escape sign
+  open_terminal "env XDG_STATE_HOME='$XDG_STATE_HOME' TERM=dumb NO_COLOR=1 '$PULLCORD' | tee '$work/dumb'"
+  screen "A job was left open"
+  type_line "yes"
+  prompt
+  type_line "quit"
+  screen "The job is kept"
+  if grep -q "$(printf '\033')" "$work/dumb"; then bad=$((bad + 1)); echo "escape signs in a dumb terminal"; fi
+  finish
+}
+hold talk

@@ -39,6 +39,26 @@ says "rests on it"
 ends_with 78 env PULLCORD_KNOWLEDGE="$work/none" "$PULLCORD" list faults
 says "PULLCORD_KNOWLEDGE"
 
+# mistakes in a case are told with their line and what was meant
+mistake() { # line of the results, what is said
+  printf '{"pullcord": "case-1", "machine": {"class": "tiller"},\n "results": [\n%s]}\n' "$1" > "$work/mistake.json"
+  ends_with 65 "$PULLCORD" assess "$work/mistake.json"
+  says "$work/mistake.json:$2"
+}
+mistake '{"check": "spark-tst", "result": "jumps"}' '3: there is no check "spark-tst"; did you mean "spark-test"?'
+mistake '{"check": "spark-test", "result": "jmps"}' '3: "jmps" is not a result of spark-test; did you mean "jumps"?'
+mistake '{"check": "spark-test", "result": "jumps"},
+{"check": "spark-test", "result": "none"}' '4: check spark-test is given twice'
+mistake '{"check": "compression", "reading": "900 bar"}' '3: "900 bar" cannot be'
+mistake '{"check": "compression", "reading": "62 ohm"}' '3: 62 ohm is a resistance; a pressure is expected'
+mistake '{"check": "compression", "reading": 62}' '3: the reading of compression wants to be a text with its unit'
+# units of every measured check, choices of every other, and what readings can be: all a program needs
+ends_with 0 "$PULLCORD" list checks --json
+says '"possible":'
+says '"quantity":'
+ends_with 65 bash -c "printf '{\"pullcord\": \"case-2\"}' | '$PULLCORD' assess -"
+says 'standard input:'
+
 # the same case, the same bytes, in another locale and order of files
 "$PULLCORD" assess --json "$demo" > "$work/one"
 LC_ALL=C "$PULLCORD" assess --json "$demo" > "$work/two"

@@ -34,7 +34,8 @@ mkfifo "$work/in"
 pid=$!
 exec 3> "$work/in"
 printf 'spark-with-kill-lead-off now-good\n' >&3
-for _ in $(seq 400); do grep -q "1\. stop switch left off" "$work/log" && break; sleep 0.1; done # first only then
+# the second prompt: the entry was taken
+for _ in $(seq 600); do [ "$(grep -c 'bench>' "$work/log")" -ge 2 ] && break; sleep 0.1; done
 kill -9 "$pid"
 exec 3>&-
 wait "$pid" 2> /dev/null

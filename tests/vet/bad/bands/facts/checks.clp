@@ -18,10 +18,10 @@
     (labels "clear" "blocked") (means "Jet is good." "Fuel cannot pass it.")
     (anyway 0.02) (minutes 2) (off carburettor) (steps "Hold it to the light.")
     (basis common-practice))
-  (check (id compression) (name "compression") (system compression) (kind measure)
+  (check (id compression) (name "compression") (system compression) (kind measure) ; serious: bands
     (engine cranking) (ask "What does the gauge show?") (results right low)
     (labels "right" "low") (means "Rings and valves hold." "It leaks past rings or valves.")
-    (anyway 0.05) (minutes 6) (quantity pressure) (unit "kPa") (tolerance 20)
+    (anyway 0.05) (minutes 6) (quantity pressure) (unit "kPa") (tolerance 20) (possible 2000 0)
     (tools "gauge") (steps "Throttle open, crank until the needle stands.")
     (mistakes "Throttle shut.") (cautions hot-parts) (basis common-practice)))
 

@@ -21,7 +21,7 @@
   (check (id compression) (name "compression") (system compression) (kind measure)
     (engine cranking) (ask "What does the gauge show?") (results right low)
     (labels "right" "low") (means "Rings and valves hold." "It leaks past rings or valves.")
-    (anyway 0.05) (minutes 6) (quantity pressure) (unit "kPa") (tolerance 20)
+    (anyway 0.05) (minutes 6) (quantity pressure) (unit "kPa") (tolerance 20) (possible 0 3000)
     (tools "gauge") (steps "Throttle open, crank until the needle stands.")
     (mistakes "Throttle shut.") (cautions hot-parts) (basis common-practice)))
 
