@@ -1,5 +1,5 @@
 /* bench.c - prints how long the parts of Pullcord take on this machine.
- * Usage: bench [--json] [--quick] --source TOP-OF-SOURCES --program PULLCORD --floor BENCH_FLOOR
+ * Usage: bench [--json] --source TOP-OF-SOURCES --program PULLCORD --floor BENCH_FLOOR
  *        bench --weighing [--json] [--quick] --source TOP-OF-SOURCES
  *        bench --rank CASE
  * The second way: only beliefs in random networks, and the comparison with Weka. The third is what the
@@ -138,7 +138,7 @@ void bench_print(bool json)
 
 static int usage(void)
 {
-  fprintf(stderr, "usage: bench [--json] [--quick] --source TOP-OF-SOURCES --program PULLCORD --floor BENCH_FLOOR\n"
+  fprintf(stderr, "usage: bench [--json] --source TOP-OF-SOURCES --program PULLCORD --floor BENCH_FLOOR\n"
                   "       bench --weighing [--json] [--quick] --source TOP-OF-SOURCES\n"
                   "       bench --rank CASE\n");
   return 2;
@@ -179,8 +179,6 @@ int main(int argc, char **argv)
     bench_starts(&r);
     bench_load();
     bench_conversation(&r);
-    if (!quick) bench_networks(false);
-    if (!quick) bench_weka(&r, java);
   }
   bench_print(json);
   free(java);
