@@ -115,8 +115,8 @@ static bool read_rules_out(struct engine *en, const struct fact *fact, const str
   return c->a >= 0;
 }
 
-static bool read_shape(struct engine *en, const struct fact *fact, const struct shape *s, const struct places *at,
-                       struct conclusion *c)
+static bool read_shape(struct engine *en, const struct fact *fact, const struct shape *s,
+                       const struct places *at, struct conclusion *c)
 {
   c->kind = s->kind;
   if (s->a) c->a = knowledge_find(en->k, s->a_kind, slot_word(fact, at->a));
@@ -166,7 +166,8 @@ static struct places places_of(const struct deftemplate *template, const struct 
 
 /* The conclusions of one template; shape NULL is rules-out. Most facts are of other templates: going by
  * template leaves them alone. */
-static void harvest_template(struct engine *en, void *template, const struct shape *shape, struct conclusions *out)
+static void harvest_template(struct engine *en, void *template, const struct shape *shape,
+                             struct conclusions *out)
 {
   struct places at = places_of(template, shape);
 

@@ -223,9 +223,11 @@ static int check_bytes(struct reader *r)
                     : "holds bytes that are not UTF-8 text. Save the file as UTF-8.");
 }
 
-int sexpr_read(struct arena *arena, const char *file, char *text, size_t len, struct node **out, struct err *e)
+int sexpr_read(struct arena *arena, const char *file, char *text, size_t len, struct node **out,
+               struct err *e)
 {
-  struct reader r = {.arena = arena, .file = file, .text = text, .len = len, .cut = SIZE_MAX, .line = 1, .e = e};
+  struct reader r = {.arena = arena, .file = file, .text = text, .len = len, .cut = SIZE_MAX, .line = 1,
+                     .e = e};
   int status = check_bytes(&r);
 
   r.open[0] = arena_new(arena, sizeof *r.open[0]);

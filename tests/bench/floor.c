@@ -55,7 +55,8 @@ static void *load_rules(const struct knowledge_files *files)
       const struct knowledge_file *f = &files->items[i];
       bool is_template = starts_with(f, "rules/templates/");
 
-      if (!starts_with(f, "rules/") || is_template == rules || strstr(f->name, "templates/knowledge.clp")) continue;
+      if (!starts_with(f, "rules/") || is_template == rules) continue;
+      if (strstr(f->name, "templates/knowledge.clp")) continue;
       if (EnvLoad(env, f->path) != 1) return NULL;
     }
   EnvReset(env);
@@ -114,7 +115,8 @@ int main(int argc, char **argv)
 {
   struct knowledge_files files;
   struct err e;
-  bool rules = argc >= 3 && strcmp(argv[1], "rules") == 0, more = argc == 4 && strcmp(argv[1], "answers") == 0;
+  bool rules = argc >= 3 && strcmp(argv[1], "rules") == 0;
+  bool more = argc == 4 && strcmp(argv[1], "answers") == 0;
   void *env = NULL;
 
   if (argc < 3 || find_files(argv[2], NULL, &files, &e)) {

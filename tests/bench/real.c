@@ -104,8 +104,8 @@ void bench_load(void)
     assessor_close(a);
     knowledge_free(&k);
   }
-  bench_add("parts of a start, shipped knowledge, warm", "knowledge: find, read, link", "ms", load, LOADS, 0, note);
-  bench_add("parts of a start, shipped knowledge, warm", "engine: open, with all rules", "ms", open, LOADS, 0, NULL);
+  bench_add("parts of a start, shipped, warm", "knowledge: find, read, link", "ms", load, LOADS, 0, note);
+  bench_add("parts of a start, shipped, warm", "engine: open, with all rules", "ms", open, LOADS, 0, NULL);
 }
 
 /* ---- one more answer ------------------------------------------------------------------ */

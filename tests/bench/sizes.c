@@ -128,7 +128,8 @@ static int times(const struct sizing *z, enum entry_kind kind, const struct node
 static void size_fact(const struct sizing *z, const struct node *fact, struct buf *b)
 {
   const char *kind = node_head(fact);
-  const char *fault = strcmp(kind, "fault") == 0 ? "id" : "fault", *check = strcmp(kind, "check") == 0 ? "id" : "check";
+  const char *fault = strcmp(kind, "fault") == 0 ? "id" : "fault";
+  const char *check = strcmp(kind, "check") == 0 ? "id" : "check";
   int faults = 1, checks = 1, repairs = 1;
 
   if (strcmp(kind, "fault") == 0 || strcmp(kind, "sign") == 0 || strcmp(kind, "leads") == 0 ||
@@ -151,9 +152,11 @@ static void ask_word(void *with, const char *word)
   const struct knowledge *k = a->z->k;
   int fault = knowledge_find(k, ENTRY_FAULT, word), check = knowledge_find(k, ENTRY_CHECK, word);
 
-  a->left_out = a->left_out || (fault >= 0 && a->z->faults[fault] == 0) || (check >= 0 && a->z->checks[check] == 0);
+  if (fault >= 0 && a->z->faults[fault] == 0) a->left_out = true;
+  if (check >= 0 && a->z->checks[check] == 0) a->left_out = true;
   for (size_t i = 0; i < k->bands_count && !a->left_out; i++)
-    a->left_out = strcmp(k->bands[i].id, word) == 0 && k->bands[i].check >= 0 && a->z->checks[k->bands[i].check] == 0;
+    if (strcmp(k->bands[i].id, word) == 0 && k->bands[i].check >= 0)
+      a->left_out = a->z->checks[k->bands[i].check] == 0;
 }
 
 static void size_forms(struct sizing *z, const struct node *forms, struct buf *b)
@@ -244,11 +247,12 @@ static int count_mentions(const struct knowledge_files *files, struct counting *
   return status;
 }
 
-int sizes_write(const struct knowledge *k, const char *source, const char *folder, size_t faults, size_t checks,
-                size_t rules)
+int sizes_write(const struct knowledge *k, const char *source, const char *folder, size_t faults,
+                size_t checks, size_t rules)
 {
   struct knowledge_files files;
-  struct counting c = {k, mem_array(k->fault_count, sizeof *c.faults), mem_array(k->check_count, sizeof *c.checks)};
+  struct counting c = {k, mem_array(k->fault_count, sizeof *c.faults),
+                       mem_array(k->check_count, sizeof *c.checks)};
   struct sizing z = {.k = k, .repairs = mem_array(k->repair_count, sizeof *z.repairs), .rules_left = rules};
   struct err e;
   int status = find_files(source, NULL, &files, &e);
@@ -259,7 +263,8 @@ int sizes_write(const struct knowledge *k, const char *source, const char *folde
     z.checks = times_of(c.checks, k->check_count, checks);
     for (size_t i = 0; i < k->fault_count; i++)
       if (z.faults[i] > 0 && k->faults[i].repair >= 0) z.repairs[k->faults[i].repair] = true;
-    for (size_t i = 0; i < files.count && status == 0; i++) status = size_file(&z, &files.items[i], folder, &e);
+    for (size_t i = 0; i < files.count && status == 0; i++)
+      status = size_file(&z, &files.items[i], folder, &e);
     find_free(&files);
   }
   if (status) fprintf(stderr, "%s: %s\n", e.file, e.text);

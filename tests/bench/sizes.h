@@ -14,8 +14,8 @@
 /* Writes facts/ and rules/ with so many faults, checks and rules (at most: twice the shipped faults
  * and checks, all rules) under `folder`, which must be there. k is the shipped knowledge, loaded
  * from `source`. Returns non-zero, having said why, when a file cannot be read or written. */
-int sizes_write(const struct knowledge *k, const char *source, const char *folder, size_t faults, size_t checks,
-                size_t rules);
+int sizes_write(const struct knowledge *k, const char *source, const char *folder, size_t faults,
+                size_t checks, size_t rules);
 
 /* Removes everything that sizes_write wrote, and the folder. */
 void sizes_remove(const char *source, const char *folder);

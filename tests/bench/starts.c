@@ -43,7 +43,8 @@ int bench_rank(const char *path)
 }
 
 /* The case alone, without what is expected of it, as the program takes it. */
-static char *write_case(const struct knowledge *k, const struct bench_case *c, const char *folder, size_t number)
+static char *write_case(const struct knowledge *k, const struct bench_case *c, const char *folder,
+                        size_t number)
 {
   struct json *j = casefile_write(k, c);
   char *text = json_print(j), name[32], *path;
@@ -64,7 +65,8 @@ static char *write_case(const struct knowledge *k, const struct bench_case *c, c
 
 /* Cases with two results or more, from all over tests/cases, as far as this knowledge knows what
  * they are about. */
-static void pick_cases(struct size *z, const struct bench_real *r, const struct knowledge *k, const char *folder)
+static void pick_cases(struct size *z, const struct bench_real *r, const struct knowledge *k,
+                       const char *folder)
 {
   size_t count, every = k == r->k ? 149 : 1;
   char **paths = bench_cases(r->source, every, &count);
@@ -90,7 +92,8 @@ static void print_over(const char *group, const char *name, double ours, double 
 /* The floors and ours take turns, so that other work on the machine meets all alike. */
 static void time_starts(const struct size *z, const struct bench_real *r)
 {
-  double read[RUNS], bare[RUNS], rank[RUNS], worked[RUNS], whole[RUNS], mib[RUNS], bare_worked[RUNS], bare_mib[RUNS];
+  double read[RUNS], rank[RUNS], worked[RUNS], whole[RUNS], mib[RUNS];
+  double bare[RUNS], bare_worked[RUNS], bare_mib[RUNS];
   size_t n = 0;
 
   for (size_t i = 0; i < RUNS && z->case_count > 0; i++) {
@@ -103,7 +106,8 @@ static void time_starts(const struct size *z, const struct bench_real *r)
     struct bench_spawned c = bench_spawn(z->folder, rank_args), d = bench_spawn(z->folder, whole_args);
 
     if (!a.good || !b.good || !c.good || !d.good) {
-      fprintf(stderr, "%s: a start failed (%d %d %d %d) on %s\n", z->group, a.good, b.good, c.good, d.good, file);
+      fprintf(stderr, "%s: a start failed (%d %d %d %d) on %s\n", z->group, a.good, b.good, c.good, d.good,
+              file);
       continue;
     }
     read[n] = a.ms;
@@ -134,21 +138,21 @@ static void free_cases(struct size *z)
   }
 }
 
-static void time_size(const struct bench_real *r, const char *name, const struct knowledge *k, const char *folder,
-                      const char *cases, double goal)
+static void time_size(const struct bench_real *r, const char *name, const struct knowledge *k,
+                      const char *folder, const char *cases, double goal)
 {
   struct size z = {.folder = folder, .goal = goal};
 
-  snprintf(z.group, sizeof z.group, "%s: %zu faults, %zu checks, %zu rules", name, k->fault_count, k->check_count,
-           k->rule_count);
+  snprintf(z.group, sizeof z.group, "%s: %zu faults, %zu checks, %zu rules", name, k->fault_count,
+           k->check_count, k->rule_count);
   pick_cases(&z, r, k, cases);
   if (z.case_count == 0) fprintf(stderr, "%s: no case fits\n", z.group);
   time_starts(&z, r);
   free_cases(&z);
 }
 
-static void time_made(const struct bench_real *r, const char *name, size_t faults, size_t checks, size_t rules,
-                      double goal)
+static void time_made(const struct bench_real *r, const char *name, size_t faults, size_t checks,
+                      size_t rules, double goal)
 {
   char folder[] = "/tmp/pullcord-bench-XXXXXX";
   struct knowledge k;
