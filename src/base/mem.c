@@ -1,13 +1,14 @@
 /* mem.c - see mem.h. */
 #include "base/mem.h"
 
+#include <stdbool.h>
 #include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sysexits.h>
 #include <unistd.h>
 
-enum { BLOCK = 64 * 1024, ALIGN = 16 };
+enum { FIRST_BLOCK = 4 * 1024, BLOCK = 64 * 1024, ALIGN = 16 };
 
 struct arena_block {
   struct arena_block *next;
@@ -57,27 +58,53 @@ void mem_grow(void **items, size_t *room, size_t need, size_t size)
 
 static size_t header(void) { return (sizeof(struct arena_block) + ALIGN - 1) / ALIGN * ALIGN; }
 
-void *arena_new(struct arena *a, size_t size)
+/* Blocks begin small, because to make them zero takes time, and double up to BLOCK. */
+static size_t next_room(const struct arena *a, size_t need)
 {
-  size_t need = size ? (size + ALIGN - 1) / ALIGN * ALIGN : ALIGN;
-  struct arena_block *b = a->head;
-  void *p;
+  size_t room = FIRST_BLOCK;
 
-  if (need < size) out_of_memory();
-  if (!b || b->room - b->used < need) {
-    size_t room = need > BLOCK ? need : BLOCK;
+  while (room < BLOCK && (room < need || (a->head && room <= a->head->room))) room *= 2;
+  return room;
+}
 
-    if (room > SIZE_MAX - header()) out_of_memory();
+/* Takes need bytes from a block of its own when they are many, so that the rest of the
+ * current block is not lost. */
+static void *from_new_block(struct arena *a, size_t need)
+{
+  bool own = need > BLOCK / 4;
+  size_t room = own ? need : next_room(a, need);
+  struct arena_block *b = a->spare;
+
+  if (room > SIZE_MAX - header()) out_of_memory();
+  if (b && b->room >= need) {
+    a->spare = b->next;
+  } else {
     b = mem_new(header() + room);
     b->room = room;
+  }
+  b->used = need;
+  if (own && a->head) {
+    b->next = a->head->next;
+    a->head->next = b;
+  } else {
     b->next = a->head;
     a->head = b;
   }
-  p = (char *)b + header() + b->used;
-  b->used += need;
-  a->used += need;
-  return p;
+  return (char *)b + header();
 }
+
+static void *take(struct arena *a, size_t need, size_t align)
+{
+  struct arena_block *b = a->head;
+  size_t at = b ? (b->used + align - 1) / align * align : 0;
+
+  a->used += need;
+  if (!b || at > b->room || b->room - at < need) return from_new_block(a, need);
+  b->used = at + need;
+  return (char *)b + header() + at;
+}
+
+void *arena_new(struct arena *a, size_t size) { return take(a, size ? size : 1, ALIGN); }
 
 void *arena_array(struct arena *a, size_t count, size_t size)
 {
@@ -87,19 +114,41 @@ void *arena_array(struct arena *a, size_t count, size_t size)
 
 char *arena_text(struct arena *a, const char *text, size_t len)
 {
-  char *p = arena_new(a, len + 1);
+  char *p;
 
+  if (len == SIZE_MAX) out_of_memory();
+  p = take(a, len + 1, 1);
   memcpy(p, text, len);
   return p;
 }
 
-void arena_free(struct arena *a)
+void arena_reset(struct arena *a)
 {
   while (a->head) {
-    struct arena_block *next = a->head->next;
+    struct arena_block *b = a->head;
 
-    free(a->head);
-    a->head = next;
+    a->head = b->next;
+    memset((char *)b + header(), 0, b->used);
+    b->used = 0;
+    b->next = a->spare;
+    a->spare = b;
   }
   a->used = 0;
+}
+
+static void free_blocks(struct arena_block *b)
+{
+  while (b) {
+    struct arena_block *next = b->next;
+
+    free(b);
+    b = next;
+  }
+}
+
+void arena_free(struct arena *a)
+{
+  free_blocks(a->head);
+  free_blocks(a->spare);
+  *a = (struct arena){0};
 }

@@ -20,13 +20,14 @@ void mem_grow(void **items, size_t *room, size_t need, size_t size);
 
 /* An arena: pieces are allocated one by one and freed together. */
 struct arena {
-  struct arena_block *head;
-  size_t used; /* bytes handed out so far */
+  struct arena_block *head, *spare; /* in use, the current one first; kept from before a reset */
+  size_t used;                      /* bytes of the pieces handed out so far */
 };
 
 void *arena_new(struct arena *a, size_t size);                   /* zeroed, aligned to 16 */
 void *arena_array(struct arena *a, size_t count, size_t size);   /* zeroed, product checked */
-char *arena_text(struct arena *a, const char *text, size_t len); /* copy, with an end mark */
+char *arena_text(struct arena *a, const char *text, size_t len); /* copy, with an end mark; not aligned */
+void arena_reset(struct arena *a); /* all pieces are given back; memory stays for the next ones */
 void arena_free(struct arena *a);
 
 #endif

@@ -5,9 +5,9 @@
 
 #include "base/buf.h"
 
-/* Length of the valid UTF-8 sequence at p (at most n bytes), or 0. */
-static size_t sequence(const unsigned char *p, size_t n)
+size_t text_character(const char *text, size_t n)
 {
+  const unsigned char *p = (const unsigned char *)text;
   unsigned int low = 0x80, high = 0xBF;
   size_t need, i;
 
@@ -31,7 +31,7 @@ size_t text_bad_byte(const char *text, size_t len)
   size_t i = 0;
 
   while (i < len) {
-    size_t n = sequence((const unsigned char *)text + i, len - i);
+    size_t n = text_character(text + i, len - i);
 
     if (n == 0) return i;
     i += n;

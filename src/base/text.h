@@ -11,6 +11,10 @@ struct buf;
  * len when all is well. Overlong forms and surrogates count as invalid. */
 size_t text_bad_byte(const char *text, size_t len);
 
+/* Bytes of the UTF-8 character at the beginning of text (len of at least 1), 0 when there is
+ * none or it is a NUL. */
+size_t text_character(const char *text, size_t len);
+
 /* Columns that UTF-8 text takes, one per code point. */
 size_t text_columns(const char *text);
 

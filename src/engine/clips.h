@@ -4,6 +4,7 @@
 #define ENGINE_CLIPS_H
 
 #include <clips/clips.h>
+#include <stdio.h>
 
 #include "engine/engine.h"
 #include "engine/guard.h"
@@ -16,8 +17,13 @@ struct engine {
   void *env;
   struct guard guard;
   struct engine_limits limits;
+  FILE *reading;     /* the text that is being loaded, NULL otherwise */
+  bool notes;        /* the library notes down what it reads, for its reports */
   struct told *told; /* sorted by key */
   size_t told_count;
+  struct conclusions drawn; /* as collected last, from facts that are told by the next two */
+  size_t drawn_facts;
+  long long drawn_latest;
   struct err load_error; /* first error the library reported while loading */
   int last_rule;         /* index of the rule that fired last, -1 at first */
   char grumble[600];     /* what the library reported since then, on one line */

@@ -144,18 +144,46 @@ static void set_up(struct engine *en)
   remove_rest(en->env);
   watch_joins(en);
   EnvSetDynamicConstraintChecking(en->env, TRUE);
+  EnvSetConserveMemory(en->env, TRUE); /* keep no text of what was read */
   EnvSetParserErrorCallback(en->env, on_parse_error);
   EnvAddPeriodicFunction(en->env, "watch", on_period, 0);
 }
 
+static void close_reading(struct engine *en)
+{
+  if (en->reading) fclose(en->reading);
+  en->reading = NULL;
+}
+
+/* While it reads the library writes down what it reads, neatly. A tenth of the time goes into
+ * that, and it is of use only in the report of an error: so these notes are left off, and made
+ * when a file that was refused is read again. The library takes it for granted that the place
+ * for them is there, and drops it after every file. */
+static void set_notes(struct engine *en)
+{
+  SetPPBufferEnabled(en->env, TRUE);
+  SetPPBufferStatus(en->env, TRUE);
+  SavePPBuffer(en->env, "(");
+  FlushPPBuffer(en->env);
+  SetPPBufferEnabled(en->env, en->notes);
+}
+
+/* The library reads from a stream in memory: by its own way for strings every byte costs a
+ * search through all that could be read from. */
 static int load_text(struct engine *en, const struct rule_text *t, struct err *e)
 {
+  char *name;
   int good;
 
-  OpenTextSource(en->env, "knowledge", t->text, 0, t->len);
+  en->reading = fmemopen((void *)(size_t)t->text, t->len ? t->len : 1, "r");
+  if (!en->reading) return err_set(e, EX_OSERR, t->file, 0, "cannot be handed to the rule engine.");
+  set_notes(en);
+  name = (char *)en->reading; /* the library tells a stream by its address */
+  SetFastLoad(en->env, en->reading);
   EnvSetParsingFileName(en->env, t->file);
-  good = LoadConstructsFromLogicalName(en->env, "knowledge");
-  CloseStringSource(en->env, "knowledge");
+  good = LoadConstructsFromLogicalName(en->env, name);
+  SetFastLoad(en->env, NULL);
+  close_reading(en);
   if (en->load_error.status) {
     *e = en->load_error;
     return e->status;
@@ -265,6 +293,7 @@ static int load_all(struct engine *en, struct err *e)
 
   if (setjmp(en->guard.out)) {
     guard_enter(NULL);
+    close_reading(en);
     return limit_error(en, "reading the rules", e);
   }
   guard_enter(&en->guard);
@@ -289,6 +318,12 @@ int engine_open(const struct knowledge *k, const struct engine_limits *limits, s
   en->guard.most = en->limits.bytes;
   en->guard.until = guard_now() + en->limits.load_seconds;
   status = load_all(en, e);
+  if (status == EX_CONFIG) { /* once more, for a report that says all */
+    guard_release(&en->guard);
+    memset(&en->load_error, 0, sizeof en->load_error);
+    en->notes = true;
+    status = load_all(en, e);
+  }
   if (status) {
     engine_close(en);
     return status;
@@ -310,9 +345,11 @@ static void want_add(struct wanted_list *l, struct want w)
   void *items = l->items;
 
   buf_add(&b, w.template);
-  for (size_t i = 0; i < w.count; i++)
-    if (w.slots[i].word) buf_addf(&b, " %s", w.slots[i].word);
-    else buf_addf(&b, " %.17g", w.slots[i].number);
+  for (size_t i = 0; i < w.count; i++) {
+    buf_add(&b, " ");
+    if (w.slots[i].word) buf_add(&b, w.slots[i].word);
+    else buf_addf(&b, "%.17g", w.slots[i].number);
+  }
   mem_grow(&items, &l->room, l->count + 1, sizeof *l->items);
   l->items = items;
   l->items[l->count++] = (struct wanted){b.text, w};
@@ -472,6 +509,7 @@ void engine_close(struct engine *en)
   if (!en) return;
   for (size_t i = 0; i < en->told_count; i++) free(en->told[i].key);
   free(en->told);
+  conclusions_free(&en->drawn);
   guard_release(&en->guard); /* the whole environment at once */
   free(en);
 }

@@ -137,6 +137,10 @@ static const struct target targets[] = {
 
 enum { TARGETS = sizeof targets / sizeof targets[0] };
 
+_Static_assert((int)TARGETS <= (int)FILL_KINDS, "more kinds of entries than there is room for");
+_Static_assert(sizeof check_fields / sizeof check_fields[0] <= (size_t)FILL_MOST_FIELDS,
+               "more fields than there is room for"); /* no entry has more than a check */
+
 static size_t values_count(const struct node *v)
 {
   size_t n = 0;
@@ -160,23 +164,17 @@ static double chance_of(const char *file, const struct node *v, struct problems 
   return x > 0 && x < 1 ? x : 0.5;
 }
 
-/* The tree of a file goes when the file has been read, so texts are copied. */
-static const char *keep_text(struct arena *a, const struct node *v)
-{
-  return arena_text(a, v->text, strlen(v->text));
-}
-
 static void fill_texts(struct arena *a, struct texts *t, const struct node *v)
 {
   t->items = arena_array(a, values_count(v), sizeof *t->items);
-  for (; v; v = v->next) t->items[t->count++] = keep_text(a, v);
+  for (; v; v = v->next) t->items[t->count++] = v->text;
 }
 
 static void fill_refs(struct arena *a, struct refs *r, const struct node *v)
 {
   r->ids = arena_array(a, values_count(v), sizeof *r->ids);
   r->at = arena_array(a, values_count(v), sizeof *r->at);
-  for (; v; v = v->next) r->ids[r->count++] = keep_text(a, v);
+  for (; v; v = v->next) r->ids[r->count++] = v->text;
 }
 
 static void fill_numbers(struct arena *a, struct numbers *n, const char *file, const struct node *v,
@@ -189,15 +187,11 @@ static void fill_numbers(struct arena *a, struct numbers *n, const char *file, c
 static void fill_field(struct arena *a, char *member, enum field_kind kind, const char *file,
                        const struct node *v, struct problems *p)
 {
-  const char *text;
   double number;
   bool yes;
 
   switch (kind) {
-  case FIELD_TEXT:
-    text = keep_text(a, v);
-    memcpy(member, &text, sizeof text);
-    break;
+  case FIELD_TEXT: memcpy(member, &v->text, sizeof v->text); break;
   case FIELD_TEXTS: fill_texts(a, (struct texts *)(void *)member, v); break;
   case FIELD_REFS: fill_refs(a, (struct refs *)(void *)member, v); break;
   case FIELD_NUMBERS: fill_numbers(a, (struct numbers *)(void *)member, file, v, false, p); break;
@@ -222,17 +216,24 @@ static enum basis basis_of(const char *word)
   return BASIS_ESTIMATE;
 }
 
-static void fill_origin(struct arena *a, struct origin *o, const char *file, const struct node *fact)
+/* The first value given for a slot, NULL when there is none. */
+static const struct node *value_of(const struct given_slots *given, int slot)
 {
-  const struct node *basis = fact_values(fact, "basis"), *source = fact_values(fact, "source");
-  const struct node *place = fact_values(fact, "place");
+  return slot >= 0 && given->at[slot] ? given->at[slot]->first->next : NULL;
+}
+
+static void fill_origin(struct origin *o, const struct fill_plan *plan, const struct given_slots *given,
+                        const char *file, const struct node *fact)
+{
+  const struct node *basis = value_of(given, plan->basis), *source = value_of(given, plan->source);
+  const struct node *place = value_of(given, plan->place);
 
   o->file = file;
   o->line = fact->line;
   o->basis = basis ? basis_of(basis->text) : BASIS_NONE;
   o->source = -1;
-  o->source_id = source ? keep_text(a, source) : NULL;
-  o->place = place ? keep_text(a, place) : NULL;
+  o->source_id = source ? source->text : NULL;
+  o->place = place ? place->text : NULL;
 }
 
 /* Members that a missing slot leaves empty must still be readable texts. */
@@ -250,38 +251,73 @@ static size_t room_of(size_t t)
   return strcmp(targets[t].kind, "sign") == 0 ? t - 1 : t;
 }
 
-void fill_fact(struct fill *f, const struct template *form, const char *file,
-               const struct node *fact, struct problems *p)
+static int slot_number(const struct template *form, const char *name)
 {
-  for (size_t t = 0; t < TARGETS; t++) {
-    const struct target *target = &targets[t];
-    char *base = (char *)f->k, *entry;
-    size_t count;
-    void *items;
+  const struct slot *slot = template_slot(form, name);
 
-    if (strcmp(target->kind, form->name) != 0) continue;
-    memcpy(&items, base + target->array, sizeof items);
-    memcpy(&count, base + target->count, sizeof count);
-    mem_grow(&items, &f->room[room_of(t)], count + 1, target->size);
-    entry = (char *)items + count * target->size;
-    memset(entry, 0, target->size);
-    empty_texts(entry, target->fields);
-    for (const struct field *d = target->fields; d->slot; d++) {
-      const struct node *v = fact_values(fact, d->slot);
-      const struct slot *slot = v ? NULL : template_slot(form, d->slot);
+  return slot ? (int)(slot - form->slots) : -1;
+}
 
-      if (slot) v = slot->otherwise;
-      if (v) fill_field(&f->k->arena, entry + d->offset, d->kind, file, v, p);
+static void make_plan(struct fill_plan *plan, const struct template *form, const struct field *fields)
+{
+  plan->form = form;
+  for (size_t i = 0; fields[i].slot; i++) plan->slots[i] = slot_number(form, fields[i].slot);
+  plan->basis = slot_number(form, "basis");
+  plan->source = slot_number(form, "source");
+  plan->place = slot_number(form, "place");
+}
+
+/* Which of the targets takes facts of this template; TARGETS when none does. */
+static size_t target_of(struct fill *f, const struct template *form)
+{
+  for (size_t t = 0; t < TARGETS; t++)
+    if (f->plans[t].form == form) return t;
+  for (size_t t = 0; t < TARGETS; t++)
+    if (strcmp(targets[t].kind, form->name) == 0) {
+      make_plan(&f->plans[t], form, targets[t].fields);
+      return t;
     }
-    fill_origin(&f->k->arena, (struct origin *)(void *)(entry + target->origin), file, fact);
-    count++;
-    memcpy(base + target->array, &items, sizeof items);
-    memcpy(base + target->count, &count, sizeof count);
+  return TARGETS;
+}
+
+static void fill_entry(struct fill *f, size_t t, char *entry, const struct given_slots *given,
+                       const char *file, const struct node *fact, struct problems *p)
+{
+  const struct target *target = &targets[t];
+  const struct fill_plan *plan = &f->plans[t];
+
+  memset(entry, 0, target->size);
+  empty_texts(entry, target->fields);
+  for (size_t i = 0; target->fields[i].slot; i++) {
+    const struct field *d = &target->fields[i];
+    const struct node *v = value_of(given, plan->slots[i]);
+
+    if (!v && plan->slots[i] >= 0) v = plan->form->slots[plan->slots[i]].otherwise;
+    if (v) fill_field(&f->k->arena, entry + d->offset, d->kind, file, v, p);
+  }
+  fill_origin((struct origin *)(void *)(entry + target->origin), plan, given, file, fact);
+}
+
+void fill_fact(struct fill *f, const struct template *form, const struct given_slots *given,
+               const char *file, const struct node *fact, struct problems *p)
+{
+  size_t t = target_of(f, form), count;
+  char *base = (char *)f->k;
+  void *items;
+
+  if (t == TARGETS) {
+    problem_add(p, true, "template", file, fact->line,
+                "a \"%s\" belongs to a case: the program or a rule makes it, and no file of facts may.",
+                form->name);
     return;
   }
-  problem_add(p, true, "template", file, fact->line,
-              "a \"%s\" belongs to a case: the program or a rule makes it, and no file of facts may.",
-              form->name);
+  memcpy(&items, base + targets[t].array, sizeof items);
+  memcpy(&count, base + targets[t].count, sizeof count);
+  mem_grow(&items, &f->room[room_of(t)], count + 1, targets[t].size);
+  fill_entry(f, t, (char *)items + count * targets[t].size, given, file, fact, p);
+  count++;
+  memcpy(base + targets[t].array, &items, sizeof items);
+  memcpy(base + targets[t].count, &count, sizeof count);
 }
 
 /* Moves the grown arrays into the arena, so that one call frees everything. */

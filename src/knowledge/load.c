@@ -12,9 +12,10 @@
 
 enum file_sort { SORT_FACTS, SORT_RULES, SORT_TEMPLATES };
 
-/* A file that was read: its text and tree. */
+/* A file that was read: its tree, and its text until it has been taken. */
 struct parsed {
-  const char *shown, *text;
+  const char *shown;
+  char *text;
   size_t len;
   struct node *forms;
 };
@@ -25,20 +26,42 @@ static enum file_sort sort_of(const char *name)
   return strncmp(name, "rules/", 6) == 0 ? SORT_RULES : SORT_FACTS;
 }
 
-static int parse_file(struct knowledge *k, struct arena *trees, const struct knowledge_file *f,
-                      struct parsed *out, struct problems *p, struct err *e)
+/* One number that changes with every byte of the files: eight bytes at a time are mixed in as in
+ * FNV-1a, and the high half, where the multiplication gathers differences, is brought down again. */
+static void take_down(struct knowledge *k, const char *text, size_t len)
 {
-  char *text;
+  unsigned long long h = k->fingerprint, w;
+
+  for (size_t i = 0; i < len; i += 8) {
+    const unsigned char *b = (const unsigned char *)text + i;
+    size_t n = len - i < 8 ? len - i : 8;
+
+    w = n; /* a last piece that is short is told from one that is filled up with zeros */
+    if (n == 8)
+      w = (unsigned long long)b[0] | (unsigned long long)b[1] << 8 | (unsigned long long)b[2] << 16 |
+          (unsigned long long)b[3] << 24 | (unsigned long long)b[4] << 32 | (unsigned long long)b[5] << 40 |
+          (unsigned long long)b[6] << 48 | (unsigned long long)b[7] << 56;
+    else
+      for (size_t j = 0; j < n; j++) w = w << 8 | b[j];
+    h = (h ^ w) * 1099511628211ull;
+    h ^= h >> 32;
+  }
+  k->fingerprint = h;
+}
+
+/* The tree's nodes go into `nodes`, its texts into `texts`. */
+static int parse_file(struct knowledge *k, struct arena *nodes, struct arena *texts,
+                      const struct knowledge_file *f, struct parsed *out, struct problems *p, struct err *e)
+{
+  char *tree_text;
   struct err bad;
-  int status = file_read(f->path, SEXPR_MAX_BYTES + 1, &text, &out->len, e);
+  int status = file_read(f->path, SEXPR_MAX_BYTES + 1, &out->text, &out->len, e);
 
   if (status) return status;
+  take_down(k, out->text, out->len);
   out->shown = arena_text(&k->arena, f->shown, strlen(f->shown));
-  out->text = arena_text(trees, text, out->len);
-  free(text);
-  for (size_t i = 0; i < out->len; i++) /* FNV-1a over everything read */
-    k->fingerprint = (k->fingerprint ^ (unsigned char)out->text[i]) * 1099511628211ull;
-  if (sexpr_read(trees, out->shown, out->text, out->len, &out->forms, &bad)) {
+  tree_text = arena_text(texts, out->text, out->len);
+  if (sexpr_read(nodes, out->shown, tree_text, out->len, &out->forms, &bad)) {
     problem_add(p, true, "syntax", bad.file, bad.line, "%s", bad.text);
     out->forms = NULL;
   }
@@ -58,6 +81,7 @@ static void add_facts(struct fill *f, const struct schema *schema, const struct 
     }
     for (fact = fact->next; fact; fact = fact->next) {
       const struct template *t;
+      struct given_slots given;
 
       if (fact->kind == NODE_STRING && fact == n->first->next->next) continue;
       if (fact->kind != NODE_LIST) {
@@ -65,8 +89,8 @@ static void add_facts(struct fill *f, const struct schema *schema, const struct 
                     fact->text);
         continue;
       }
-      t = schema_check(schema, file->shown, fact, p);
-      if (t) fill_fact(f, t, file->shown, fact, p);
+      t = schema_check(schema, file->shown, fact, &given, p);
+      if (t) fill_fact(f, t, &given, file->shown, fact, p);
     }
   }
 }
@@ -128,18 +152,19 @@ static void add_rules(struct reading *r, const struct parsed *file)
   add_text(r->k, &r->text_room, file);
 }
 
-/* Takes the files of one sort. Trees go into `trees`, or, when that is NULL, are dropped
- * file by file, so that they do not pile up. */
+/* Takes the files of one sort. Of facts and templates the texts stay with the knowledge, and
+ * the trees of facts are dropped file by file; of rules both stay until all is linked. */
 static int take_files(struct reading *r, const struct knowledge_files *files, enum file_sort sort,
                       struct arena *trees, struct parsed *parsed, struct err *e)
 {
+  struct arena own = {0};
+  struct arena *nodes = sort == SORT_FACTS ? &own : trees;
+  struct arena *texts = sort == SORT_RULES ? trees : &r->k->arena;
   int status = 0;
 
   for (size_t i = 0; i < files->count && status == 0; i++) {
-    struct arena own = {0};
-
     if (sort_of(files->items[i].name) != sort) continue;
-    status = parse_file(r->k, trees ? trees : &own, &files->items[i], &parsed[i], r->p, e);
+    status = parse_file(r->k, nodes, texts, &files->items[i], &parsed[i], r->p, e);
     if (status == 0 && parsed[i].forms) {
       if (sort == SORT_FACTS) add_facts(&r->fill, &r->schema, &parsed[i], r->p);
       if (sort == SORT_RULES) add_rules(r, &parsed[i]);
@@ -148,8 +173,10 @@ static int take_files(struct reading *r, const struct knowledge_files *files, en
         add_text(r->k, &r->text_room, &parsed[i]);
       }
     }
-    arena_free(&own);
+    free(parsed[i].text);
+    arena_reset(&own);
   }
+  arena_free(&own);
   return status;
 }
 
@@ -174,7 +201,7 @@ int load_files(const struct knowledge_files *files, struct knowledge *out, struc
 
   *out = (struct knowledge){.fingerprint = 1469598103934665603ull};
   status = take_files(&r, files, SORT_TEMPLATES, &trees, parsed, e);
-  if (status == 0) status = take_files(&r, files, SORT_FACTS, NULL, parsed, e);
+  if (status == 0) status = take_files(&r, files, SORT_FACTS, &trees, parsed, e);
   if (status == 0) status = take_files(&r, files, SORT_RULES, &trees, parsed, e);
   settle_cards(&r);
   fill_finish(&r.fill, problems);

@@ -94,8 +94,9 @@ void rule_looks_read(struct rule_looks *l, const struct knowledge *k)
   for (size_t i = 0; i < k->text_count; i++) {
     struct node *forms = NULL;
     struct err bad;
+    char *text = arena_text(&l->arena, k->texts[i].text, k->texts[i].len);
 
-    if (sexpr_read(&l->arena, k->texts[i].file, k->texts[i].text, k->texts[i].len, &forms, &bad)) continue;
+    if (sexpr_read(&l->arena, k->texts[i].file, text, k->texts[i].len, &forms, &bad)) continue;
     for (const struct node *n = forms->first; n; n = n->next) {
       void *items = l->items;
 

@@ -328,7 +328,7 @@ void rules_scan(const struct schema *schema, struct arena *arena, const char *fi
       say(&l, n->line, "bad-id", "\"%s\" is not an id: lower-case letters, digits and single hyphens only.",
           name->text);
     for (size_t i = 0; i < before; i++)
-      if (strcmp((*cards)[i].id, name->text) == 0)
+      if ((*cards)[i].id[0] == name->text[0] && strcmp((*cards)[i].id, name->text) == 0)
         problem_add(p, true, "duplicate-id", file, n->line,
                     "rule \"%s\" is already at %s:%d; one would silently replace the other. "
                     "Give yours another name.",

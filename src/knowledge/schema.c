@@ -18,8 +18,10 @@ static unsigned int type_bit(const char *name)
   return 0;
 }
 
-/* No fact, template or list of words is longer; longer ones would only cost time. */
-enum { MAX_PARTS = 64, MAX_TEMPLATES = 200 };
+enum { MAX_TEMPLATES = 200 };
+
+/* Words that differ mostly do so in their first letter. */
+static bool same(const char *a, const char *b) { return *a == *b && strcmp(a, b) == 0; }
 
 static void read_facet(struct slot *s, const struct node *facet)
 {
@@ -72,7 +74,7 @@ static void read_template(struct schema *s, struct arena *arena, const struct no
  * bounded by the reader, so this recursion is too. */
 static bool check_template(const struct node *form, const char *file, int depth, struct problems *p)
 {
-  bool good = node_count(form) <= MAX_PARTS;
+  bool good = node_count(form) <= SCHEMA_MAX_PARTS;
 
   if (!good)
     problem_add(p, true, "too-large", file, form->line, "more than 64 parts in one bracket of a template.");
@@ -114,14 +116,14 @@ void schema_add(struct schema *s, struct arena *arena, const char *file, const s
 const struct template *schema_find(const struct schema *s, const char *name)
 {
   for (size_t i = 0; i < s->count; i++)
-    if (strcmp(s->items[i].name, name) == 0) return &s->items[i];
+    if (same(s->items[i].name, name)) return &s->items[i];
   return NULL;
 }
 
 const struct slot *template_slot(const struct template *t, const char *name)
 {
   for (size_t i = 0; i < t->slot_count; i++)
-    if (strcmp(t->slots[i].name, name) == 0) return &t->slots[i];
+    if (same(t->slots[i].name, name)) return &t->slots[i];
   return NULL;
 }
 
@@ -150,7 +152,7 @@ static bool type_fits(const struct slot *s, const struct node *v)
 static bool word_allowed(const struct slot *s, const char *word)
 {
   for (const struct node *a = s->allowed; a; a = a->next)
-    if (strcmp(a->text, word) == 0) return true;
+    if (same(a->text, word)) return true;
   return s->allowed == NULL;
 }
 
@@ -192,7 +194,7 @@ static bool check_values(const struct slot *s, const char *file, const struct no
 static void say_unknown_slot(const struct template *t, const char *file, const struct node *given,
                              struct problems *p)
 {
-  const char *names[MAX_PARTS];
+  const char *names[SCHEMA_MAX_PARTS];
   const char *word = node_head(given), *near;
 
   for (size_t i = 0; i < t->slot_count; i++) names[i] = t->slots[i].name;
@@ -216,15 +218,44 @@ const struct node *fact_values(const struct node *fact, const char *slot)
   return NULL;
 }
 
-static bool given_before(const struct node *fact, const struct node *given)
+/* The number of the slot, or -1. Facts mostly have their slots in the order of the template, so
+ * the look begins where the last one was found. */
+static int slot_from(const struct template *t, const char *name, size_t start)
 {
-  for (const struct node *n = fact->first->next; n != given; n = n->next)
-    if (strcmp(node_head(n), node_head(given)) == 0) return true;
-  return false;
+  for (size_t i = start; i < t->slot_count; i++)
+    if (same(t->slots[i].name, name)) return (int)i;
+  for (size_t i = 0; i < start; i++)
+    if (same(t->slots[i].name, name)) return (int)i;
+  return -1;
 }
 
-const struct template *schema_check(const struct schema *s, const char *file,
-                                    const struct node *fact, struct problems *p)
+static void check_slots(const struct template *t, const char *file, const struct node *fact,
+                        struct given_slots *given, struct problems *p)
+{
+  size_t next = 0;
+
+  *given = (struct given_slots){{NULL}};
+  for (const struct node *n = fact->first->next; n; n = n->next) {
+    int at = slot_from(t, node_head(n), next);
+
+    if (at < 0) {
+      say_unknown_slot(t, file, n, p);
+    } else if (given->at[at]) {
+      problem_add(p, true, "slot-name", file, n->line, "slot %s is given twice.", t->slots[at].name);
+    } else {
+      check_values(&t->slots[at], file, n, p);
+      given->at[at] = n;
+      next = (size_t)at + 1;
+    }
+  }
+  for (size_t i = 0; i < t->slot_count; i++)
+    if (t->slots[i].required && (!given->at[i] || !given->at[i]->first->next))
+      problem_add(p, true, "missing-slot", file, fact->line, "this %s lacks its %s.", t->name,
+                  t->slots[i].name);
+}
+
+const struct template *schema_check(const struct schema *s, const char *file, const struct node *fact,
+                                    struct given_slots *given, struct problems *p)
 {
   const struct template *t = schema_find(s, node_head(fact));
   size_t before = p->serious;
@@ -235,22 +266,11 @@ const struct template *schema_check(const struct schema *s, const char *file,
                 node_head(fact));
     return NULL;
   }
-  if (node_count(fact) > MAX_PARTS) {
+  if (node_count(fact) > SCHEMA_MAX_PARTS) {
     problem_add(p, true, "too-large", file, fact->line, "this %s has more than 64 slots.", t->name);
     return NULL;
   }
-  for (const struct node *n = fact->first->next; n; n = n->next) {
-    const struct slot *slot = template_slot(t, node_head(n));
-
-    if (!slot) say_unknown_slot(t, file, n, p);
-    else if (given_before(fact, n))
-      problem_add(p, true, "slot-name", file, n->line, "slot %s is given twice.", slot->name);
-    else check_values(slot, file, n, p);
-  }
-  for (size_t i = 0; i < t->slot_count; i++)
-    if (t->slots[i].required && !fact_values(fact, t->slots[i].name))
-      problem_add(p, true, "missing-slot", file, fact->line, "this %s lacks its %s.", t->name,
-                  t->slots[i].name);
+  check_slots(t, file, fact, given, p);
   return p->serious == before ? t : NULL;
 }
 

@@ -41,11 +41,18 @@ const struct template *schema_find(const struct schema *s, const char *name);
 /* The slot, or NULL. */
 const struct slot *template_slot(const struct template *t, const char *name);
 
+/* No fact, template or list of words is longer; longer ones would only cost time. */
+enum { SCHEMA_MAX_PARTS = 64 };
+
+/* The bracket that a fact has for each slot of its template, in their order; NULL for one that
+ * is left out. */
+struct given_slots { const struct node *at[SCHEMA_MAX_PARTS]; };
+
 /* Checks one fact form against its template: known slots, once each, right number of
- * values, types, allowed words, ranges, nothing required missing. Returns the template,
- * or NULL when the fact cannot be used. Problems go to p. */
-const struct template *schema_check(const struct schema *s, const char *file,
-                                    const struct node *fact, struct problems *p);
+ * values, types, allowed words, ranges, nothing required missing. Returns the template and
+ * fills *given, or returns NULL when the fact cannot be used. Problems go to p. */
+const struct template *schema_check(const struct schema *s, const char *file, const struct node *fact,
+                                    struct given_slots *given, struct problems *p);
 
 /* The values given for a slot in a fact (NULL when absent): first value node. */
 const struct node *fact_values(const struct node *fact, const char *slot);

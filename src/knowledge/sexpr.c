@@ -1,15 +1,23 @@
 /* sexpr.c - see sexpr.h. */
 #include "knowledge/sexpr.h"
 
+#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
 #include "base/text.h"
 
+enum { NODES = 256 }; /* made at a time */
+
 struct reader {
   struct arena *arena;
-  const char *file, *text;
+  struct node *spare; /* nodes not yet used, and how many */
+  size_t spares;
+  const char *file;
+  char *text;
   size_t len, at;
+  size_t cut; /* where an end mark was put in place of the byte was_there, not yet taken */
+  char was_there;
   int line;
   struct node *open[SEXPR_MAX_DEPTH + 1]; /* lists not yet closed; [0] is the file */
   struct node *last[SEXPR_MAX_DEPTH + 1]; /* last child of each */
@@ -24,8 +32,14 @@ static int refuse(struct reader *r, int line, const char *what)
 
 static struct node *add(struct reader *r, enum node_kind kind, int line)
 {
-  struct node *n = arena_new(r->arena, sizeof *n);
+  struct node *n;
 
+  if (r->spares == 0) {
+    r->spares = NODES;
+    r->spare = arena_array(r->arena, NODES, sizeof *n);
+  }
+  r->spares--;
+  n = r->spare++;
   n->kind = kind;
   n->line = line;
   n->text = "";
@@ -33,6 +47,23 @@ static struct node *add(struct reader *r, enum node_kind kind, int line)
   else r->open[r->depth]->first = n;
   r->last[r->depth] = n;
   return n;
+}
+
+/* What ends a run of bytes of one kind. A comment ends where it ends for the engine. */
+enum { IN_WORD = 1, IN_STRING = 2, IN_COMMENT = 4 };
+static const unsigned char ends[256] = {
+    [' '] = IN_WORD, ['\t'] = IN_WORD, ['('] = IN_WORD, [')'] = IN_WORD, [';'] = IN_WORD,
+    ['\r'] = IN_WORD | IN_COMMENT, ['\n'] = IN_WORD | IN_COMMENT | IN_STRING,
+    ['"'] = IN_WORD | IN_STRING, ['\\'] = IN_STRING};
+
+/* Where the run that begins here ends; the end of the file at most. */
+static size_t pass(const struct reader *r, int in)
+{
+  const char *text = r->text;
+  size_t at = r->at, len = r->len;
+
+  while (at < len && !(ends[(unsigned char)text[at]] & in)) at++;
+  return at;
 }
 
 static int open_list(struct reader *r)
@@ -60,24 +91,27 @@ static int close_list(struct reader *r)
   return 0;
 }
 
-/* A string: \" and \\ stand for the sign itself, as in the engine. */
+/* A string: \" and \\ stand for the sign itself, as in the engine. It never grows, so it is
+ * put in order where it stands. */
 static int read_string(struct reader *r)
 {
   size_t start = ++r->at, n = 0;
   int line = r->line;
-  char *copy;
+  bool plain = true; /* nothing in it to be put in order */
+  char *copy = r->text + start;
 
-  while (r->at < r->len && r->text[r->at] != '"') {
+  for (;; r->at++) {
+    r->at = pass(r, IN_STRING);
+    if (r->at >= r->len || r->text[r->at] == '"') break;
+    plain = false;
     if (r->text[r->at] == '\\') r->at++;
     if (r->at < r->len && r->text[r->at] == '\n') r->line++;
-    r->at++;
   }
   if (r->at >= r->len)
     return refuse(r, line, "a text in double quotes starts here and never ends.");
   if (r->at - start > SEXPR_MAX_STRING)
     return refuse(r, line, "a text is longer than 2000 bytes. Is a closing quote missing?");
-  copy = arena_new(r->arena, r->at - start + 1);
-  for (size_t i = start; i < r->at; i++) {
+  for (size_t i = plain ? r->at : start; i < r->at; i++) {
     if (r->text[i] == '\\') i++;
     if (r->text[i] == '\n') { /* a text may be broken over lines: one space instead */
       while (n > 0 && copy[n - 1] == ' ') n--;
@@ -87,7 +121,7 @@ static int read_string(struct reader *r)
       copy[n++] = r->text[i];
     }
   }
-  copy[n] = '\0';
+  copy[plain ? r->at - start : n] = '\0';
   add(r, NODE_STRING, line)->text = copy;
   r->at++;
   return 0;
@@ -120,11 +154,6 @@ static double number_value(const char *w)
   return sign * (value / scale);
 }
 
-static bool ends_word(char c)
-{
-  return c == ' ' || c == '\t' || c == '\r' || c == '\n' || c == '(' || c == ')' || c == '"' || c == ';';
-}
-
 /* The curly quotes of word processors, U+201C to U+201F and the low and angled ones. */
 static bool curly_quote(const char *word)
 {
@@ -141,11 +170,14 @@ static int read_word(struct reader *r)
   size_t start = r->at;
   struct node *n;
 
-  while (r->at < r->len && !ends_word(r->text[r->at])) r->at++;
+  r->at = pass(r, IN_WORD);
   if (r->at - start > SEXPR_MAX_WORD)
     return refuse(r, r->line, "a word is longer than 128 bytes. Is a space or a quote missing?");
   n = add(r, NODE_WORD, r->line);
-  n->text = arena_text(r->arena, r->text + start, r->at - start);
+  n->text = r->text + start;
+  r->cut = r->at; /* the word ends in place; what stood there comes next */
+  r->was_there = r->text[r->at];
+  r->text[r->at] = '\0';
   if (curly_quote(n->text))
     return refuse(r, r->line, "curly quotes, as word processors make them, are no quotes. Type plain ones: \".");
   if (is_number(n->text)) {
@@ -155,38 +187,51 @@ static int read_word(struct reader *r)
   return 0;
 }
 
-/* Control characters stand for nothing, take hold of the screen they are shown on, and some
- * part words for the engine and not for us. */
-static size_t control_byte(const char *text, size_t len)
+/* Eight bytes that are all plain ASCII: none below a space, none above a tilde. */
+static bool plain_bytes(const char *text)
 {
-  size_t i = 0;
+  uint64_t ones = 0x0101010101010101u, w;
 
-  for (; i < len; i++) {
+  memcpy(&w, text, sizeof w);
+  return ((w | (w + ones) | (w - 0x20 * ones)) & 0x80 * ones) == 0;
+}
+
+/* Where the first byte is that may not stand in a file of knowledge: not UTF-8, a NUL, or
+ * (*control) a control character. These stand for nothing, take hold of the screen they are
+ * shown on, and some part words for the engine and not for us. */
+static size_t odd_byte(const char *text, size_t len, bool *control)
+{
+  *control = false;
+  for (size_t i = 0, n; i < len; i += n) {
     unsigned char c = (unsigned char)text[i];
 
-    if ((c < 0x20 && c != '\n' && c != '\t' && c != '\r') || c == 0x7F) break;
-    if (c == 0xC2 && i + 1 < len && (unsigned char)text[i + 1] < 0xA0) break; /* U+0080 to 9F */
+    n = 8;
+    if (len - i >= n && plain_bytes(text + i)) continue;
+    n = text_character(text + i, len - i);
+    *control = n > 0 && ((c < 0x20 && c != '\n' && c != '\t' && c != '\r') || c == 0x7F ||
+                         (c == 0xC2 && (unsigned char)text[i + 1] < 0xA0)); /* U+0080 to 9F */
+    if (n == 0 || *control) return i;
   }
-  return i;
+  return len;
 }
 
 static int check_bytes(struct reader *r)
 {
-  size_t bad, control;
+  size_t odd;
+  bool control;
   int line = 1;
 
   if (r->len > SEXPR_MAX_BYTES)
     return refuse(r, 0, "is larger than 4 MiB. Split it into files about one thing each.");
   if (r->len >= 3 && memcmp(r->text, "\xEF\xBB\xBF", 3) == 0)
     return refuse(r, 1, "begins with a byte-order mark. Save the file as UTF-8 without one.");
-  bad = text_bad_byte(r->text, r->len);
-  control = control_byte(r->text, bad);
-  if (control == r->len) return 0;
-  for (size_t i = 0; i < control; i++)
+  odd = odd_byte(r->text, r->len, &control);
+  if (odd == r->len) return 0;
+  for (size_t i = 0; i < odd; i++)
     if (r->text[i] == '\n') line++;
-  if (control < bad) return refuse(r, line, "holds a control character. Take it out, or put a space there.");
+  if (control) return refuse(r, line, "holds a control character. Take it out, or put a space there.");
   return refuse(r, line,
-                r->text[bad] == '\0'
+                r->text[odd] == '\0'
                     ? "holds a zero byte. It is not a text file, or it is damaged."
                     : "holds bytes that are not UTF-8 text. Save the file as UTF-8.");
 }
@@ -219,24 +264,25 @@ static int refuse_unclosed(struct reader *r)
   return refuse(r, top->line, "the bracket opened here is never closed.");
 }
 
-int sexpr_read(struct arena *arena, const char *file, const char *text, size_t len,
-               struct node **out, struct err *e)
+int sexpr_read(struct arena *arena, const char *file, char *text, size_t len, struct node **out,
+               struct err *e)
 {
-  struct reader r = {.arena = arena, .file = file, .text = text, .len = len, .line = 1, .e = e};
+  struct reader r = {.arena = arena, .file = file, .text = text, .len = len, .cut = SIZE_MAX, .line = 1,
+                     .e = e};
   int status = check_bytes(&r);
 
   r.open[0] = arena_new(arena, sizeof *r.open[0]);
   r.open[0]->text = "";
   while (status == 0 && r.at < r.len) {
-    char c = r.text[r.at];
+    char c = r.at == r.cut ? r.was_there : r.text[r.at];
 
     if (c == '\n') {
       r.line++;
       r.at++;
     } else if (c == ' ' || c == '\t' || c == '\r') {
       r.at++;
-    } else if (c == ';') { /* a comment ends where it ends for the engine */
-      while (r.at < r.len && r.text[r.at] != '\n' && r.text[r.at] != '\r') r.at++;
+    } else if (c == ';') {
+      r.at = pass(&r, IN_COMMENT);
     } else if (c == '(') {
       status = open_list(&r);
     } else if (c == ')') {

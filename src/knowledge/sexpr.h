@@ -30,10 +30,12 @@ enum {
   SEXPR_MAX_STRING = 2000
 };
 
-/* Reads text (len bytes) into a list of the top-level forms, all memory from `arena`.
- * file is used in messages only. On failure: EX_DATAERR with the line and what to do. */
-int sexpr_read(struct arena *arena, const char *file, const char *text, size_t len,
-               struct node **out, struct err *e);
+/* Reads text into a list of the top-level forms; the nodes are from `arena`. text is len bytes
+ * and one more for an end mark; it is taken apart in place: the words and strings of the tree
+ * stand in it, so it must live as long as these are used. file is used in messages only. On
+ * failure: EX_DATAERR with the line and what to do. */
+int sexpr_read(struct arena *arena, const char *file, char *text, size_t len, struct node **out,
+               struct err *e);
 
 /* The head word of a list, or "" when it has none. */
 const char *node_head(const struct node *n);

@@ -177,7 +177,7 @@ struct knowledge {
   struct rule_card *rules;            size_t rule_count;
   struct rule_text *texts;            size_t text_count;
   struct id_index *index;         /* made by knowledge_index */
-  unsigned long long fingerprint; /* of all files read, FNV-1a 64 */
+  unsigned long long fingerprint; /* of all files read; see load.c */
 };
 
 enum entry_kind {

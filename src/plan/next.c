@@ -45,8 +45,10 @@ static double cover_minutes(const struct knowledge *k, const struct bench_case *
 double plan_minutes(const struct knowledge *k, const struct bench_case *c, double own,
                     const struct refs *off)
 {
-  bool *seen = mem_array(k->cover_count, sizeof *seen);
+  bool *seen;
 
+  if (off->count == 0) return own;
+  seen = mem_array(k->cover_count, sizeof *seen);
   for (size_t i = 0; i < off->count; i++) own += cover_minutes(k, c, off->at[i], seen);
   free(seen);
   return own;
@@ -152,11 +154,19 @@ static void split_weights(const struct ahead *a, const struct net_finding *f,
   }
 }
 
-/* Does any fault that matters show in it? What none shows in can save nothing. */
-static bool tells(const struct ahead *a, const struct net_finding *f)
+/* Does any fault that matters show in it? What none shows in can save nothing. What is not
+ * listed shows a little in everything. */
+static bool tells(const struct ahead *a, int check)
 {
-  for (size_t l = 0; l < f->link_count; l++)
-    if (a->place[f->links[l].fault] >= 0) return true;
+  size_t first, last;
+
+  if (a->place[a->n->count - 1] >= 0) return true;
+  knowledge_signs_of_check(a->k, check, &first, &last);
+  for (size_t i = first; i < last; i++) {
+    int p = a->n->place_of[a->k->signs[i].fault];
+
+    if (p >= 0 && a->place[p] >= 0) return true;
+  }
   return false;
 }
 
@@ -237,9 +247,9 @@ void next_plan(struct casenet *n, const struct bench_case *c, const struct concl
     void *items = out->steps;
 
     if (!wanted(n, c, drawn, (int)i)) continue;
-    casenet_finding(n, (int)i, &f);
     s.ask_first = asked_first(a, drawn, belief, (int)i);
-    if (s.ask_first < 0 && !tells(a, &f)) continue;
+    if (s.ask_first < 0 && !tells(a, (int)i)) continue;
+    casenet_finding(n, (int)i, &f);
     s.minutes = plan_minutes(n->k, c, check->minutes, &check->off);
     look_ahead(a, &f, out->cost_now, &s);
     s.to_end = out->cost_now - s.saving + s.minutes + turn;

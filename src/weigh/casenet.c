@@ -344,8 +344,10 @@ static void push_speaks(struct casenet *n, const struct conclusions *drawn)
 void casenet_build(struct casenet *n, const struct knowledge *k, const struct bench_case *c,
                    const struct conclusions *drawn)
 {
-  size_t most = c->complaint_count + c->result_count + drawn->count + 1;
+  size_t most = c->complaint_count + c->result_count + 1;
 
+  for (size_t i = 0; i < drawn->count; i++)
+    most += drawn->items[i].kind == IMPLIES || drawn->items[i].kind == SPEAKS;
   *n = (struct casenet){.k = k, .learned = c->learned};
   list_faults(n, c, drawn);
   n->evidence = arena_array(&n->arena, most, sizeof *n->evidence);

@@ -213,6 +213,33 @@ static void test_arena_large_and_text(void **state)
   arena_free(&a);
 }
 
+/* After a reset pieces are zeroed and aligned again, whatever was written before. */
+static void test_arena_reset(void **state)
+{
+  static const unsigned char zero[3000];
+  struct arena a = {0};
+
+  (void)state;
+  for (int round = 0; round < 3; round++) {
+    for (size_t i = 0; i < 200; i++) {
+      size_t size = i % 50 == 49 ? 70000 : 1 + i * 13 % sizeof zero;
+      char *text = arena_text(&a, "gap", 3);
+      unsigned char *piece = arena_new(&a, size);
+
+      assert_string_equal(text, "gap");
+      assert_int_equal((uintptr_t)piece % 16, 0);
+      assert_memory_equal(piece, zero, size < sizeof zero ? size : sizeof zero);
+      memset(piece, 0xA5, size);
+    }
+    arena_reset(&a);
+    assert_int_equal(a.used, 0);
+  }
+  arena_free(&a);
+  arena_reset(&a);
+  assert_non_null(arena_new(&a, 1));
+  arena_free(&a);
+}
+
 /* ---- buf ------------------------------------------------------------------------------ */
 
 static void test_buf(void **state)
@@ -269,6 +296,7 @@ int main(void)
       cmocka_unit_test(test_sizes_are_checked),
       cmocka_unit_test(test_arena_pieces_stay_apart),
       cmocka_unit_test(test_arena_large_and_text),
+      cmocka_unit_test(test_arena_reset),
       cmocka_unit_test(test_buf),
       cmocka_unit_test(test_buf_formats_at_the_edge),
   };

@@ -1,7 +1,9 @@
 /* bench.c - prints how long the parts of Pullcord take on this machine.
- * Usage: bench [--json] [--quick] --source TOP-OF-SOURCES --program PULLCORD
+ * Usage: bench [--json] --source TOP-OF-SOURCES --program PULLCORD --floor BENCH_FLOOR
  *        bench --weighing [--json] [--quick] --source TOP-OF-SOURCES
- * The second way: only beliefs in random networks, and the comparison with Weka. */
+ *        bench --rank CASE
+ * The second way: only beliefs in random networks, and the comparison with Weka. The third is what the
+ * first way starts and times: the knowledge read, one case ranked, and no more. */
 #include <locale.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -97,7 +99,9 @@ static void print_table(const struct utsname *u)
     if (strcmp(group, r->group) != 0)
       printf("\n%-46s %5s %10s %10s %9s\n", r->group, "runs", "median", "p99", "goal");
     group = r->group;
-    printf("  %-44s %5zu %10.3f %10.3f ", r->name, r->runs, r->median, r->p99);
+    printf("  %-44s %5zu %10.3f ", r->name, r->runs, r->median);
+    if (r->runs > 1) printf("%10.3f ", r->p99);
+    else printf("%10s ", "-");
     if (r->goal > 0) printf("%9g ", r->goal);
     else printf("%9s ", "-");
     printf(" %-3s %s\n", r->unit, r->note);
@@ -134,15 +138,16 @@ void bench_print(bool json)
 
 static int usage(void)
 {
-  fprintf(stderr, "usage: bench [--json] [--quick] --source TOP-OF-SOURCES --program PULLCORD\n"
-                  "       bench --weighing [--json] [--quick] --source TOP-OF-SOURCES\n");
+  fprintf(stderr, "usage: bench [--json] --source TOP-OF-SOURCES --program PULLCORD --floor BENCH_FLOOR\n"
+                  "       bench --weighing [--json] [--quick] --source TOP-OF-SOURCES\n"
+                  "       bench --rank CASE\n");
   return 2;
 }
 
 int main(int argc, char **argv)
 {
   bool json = false, quick = false, weighing = false;
-  struct bench_real r = {0};
+  struct bench_real r = {.self = argv[0]};
   struct knowledge k;
   struct err e;
   char *java;
@@ -153,24 +158,28 @@ int main(int argc, char **argv)
     else if (strcmp(argv[i], "--weighing") == 0) weighing = true;
     else if (strcmp(argv[i], "--source") == 0 && i + 1 < argc) r.source = argv[++i];
     else if (strcmp(argv[i], "--program") == 0 && i + 1 < argc) r.program = argv[++i];
+    else if (strcmp(argv[i], "--floor") == 0 && i + 1 < argc) r.floor = argv[++i];
+    else if (strcmp(argv[i], "--rank") == 0 && i + 1 < argc) return bench_rank(argv[i + 1]);
     else return usage();
   }
-  if (!r.source || (!r.program && !weighing)) return usage();
+  if (!r.source || ((!r.program || !r.floor) && !weighing)) return usage();
   setenv("PULLCORD_KNOWLEDGE", r.source, 1);
   setenv("XDG_DATA_HOME", "/nonexistent", 1); /* the shipped knowledge alone */
-  if (!weighing) bench_load();
+  if (!weighing && !bench_spawner()) return 1;
   if (load_knowledge(&k, &e)) {
     fprintf(stderr, "%s\n", e.text);
     return 1;
   }
   r.k = &k;
   java = file_join(r.source, "tests/outside/weka");
-  if (!weighing) {
+  if (weighing) {
+    bench_networks(quick);
+    bench_weka(&r, java);
+  } else {
+    bench_starts(&r);
+    bench_load();
     bench_conversation(&r);
-    bench_program(&r);
   }
-  bench_networks(quick);
-  bench_weka(&r, java);
   bench_print(json);
   free(java);
   knowledge_free(&k);

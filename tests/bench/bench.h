@@ -22,6 +22,15 @@ double bench_median(double *samples, size_t count); /* sorts */
 
 void bench_print(bool json);
 
+/* One program run to its end: milliseconds by the clock and of the processor, and MiB at most. */
+struct bench_spawned { bool good; double ms, worked, mib; };
+
+/* Starts the helper that bench_spawn uses. To be called first of all, while the process is small. */
+bool bench_spawner(void);
+
+/* Runs args (the program first, NULL last) on that folder of knowledge, its answer thrown away. */
+struct bench_spawned bench_spawn(const char *knowledge, const char *const *args);
+
 /* ---- the parts ------------------------------------------------------------------------ */
 
 /* Random networks of this many faults, checks and links, with so many positives each. */
@@ -29,12 +38,13 @@ void bench_networks(bool quick);
 
 struct bench_real {
   const struct knowledge *k;
-  const char *source, *program;
+  const char *source, *program, *floor, *self; /* programs */
 };
 
 void bench_load(void);                                         /* knowledge and engine */
 void bench_conversation(const struct bench_real *r);           /* one more answer */
-void bench_program(const struct bench_real *r);                /* the program as a whole */
+void bench_starts(const struct bench_real *r);                 /* cold starts, by size of the knowledge */
+int bench_rank(const char *path);                              /* one case, to its ranking and no further */
 void bench_weka(const struct bench_real *r, const char *java); /* java: folder of Margins.java */
 
 /* Paths of case files under tests/cases, every `every`-th by name. Free with

@@ -1,12 +1,8 @@
 /* real.c - times with the real knowledge: loading, the engine, a conversation, the program. */
 #include <dirent.h>
-#include <fcntl.h>
-#include <spawn.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <sys/resource.h>
-#include <sys/wait.h>
 #include <unistd.h>
 
 #include "base/file.h"
@@ -15,7 +11,7 @@
 #include "knowledge/load.h"
 #include "shop/casefile.h"
 
-enum { LOADS = 21, SPAWNS = 31, CASES_EVERY = 23 };
+enum { LOADS = 21, CASES_EVERY = 23 };
 
 /* ---- cases ---------------------------------------------------------------------------- */
 
@@ -87,21 +83,9 @@ bool bench_read_case(const struct knowledge *k, const char *path, struct bench_c
 
 /* ---- loading -------------------------------------------------------------------------- */
 
-/* Memory in use now, in MiB. */
-static double resident(void)
-{
-  FILE *f = fopen("/proc/self/statm", "r");
-  unsigned long whole = 0, pages = 0;
-
-  if (!f) return 0;
-  if (fscanf(f, "%lu %lu", &whole, &pages) != 2) pages = 0;
-  fclose(f);
-  return (double)pages * (double)sysconf(_SC_PAGESIZE) / (1024 * 1024);
-}
-
 void bench_load(void)
 {
-  double load[LOADS], open[LOADS], memory[1];
+  double load[LOADS], open[LOADS];
   char note[100];
 
   for (int i = 0; i < LOADS; i++) {
@@ -115,21 +99,19 @@ void bench_load(void)
     start = bench_now();
     if (assessor_open(&k, &a, &e)) return;
     open[i] = bench_now() - start;
-    if (i == 0) memory[0] = resident();
     snprintf(note, sizeof note, "%zu faults, %zu checks, %zu signs, %zu rules", k.fault_count, k.check_count,
              k.sign_count, k.rule_count);
     assessor_close(a);
     knowledge_free(&k);
   }
-  bench_add("start", "knowledge: find, read, link", "ms", load, LOADS, 0, note);
-  bench_add("start", "engine: open, with all rules", "ms", open, LOADS, 0, NULL);
-  bench_add("start", "memory in use, knowledge and engine", "MiB", memory, 1, 32, NULL);
+  bench_add("parts of a start, shipped, warm", "knowledge: find, read, link", "ms", load, LOADS, 0, note);
+  bench_add("parts of a start, shipped, warm", "engine: open, with all rules", "ms", open, LOADS, 0, NULL);
 }
 
 /* ---- one more answer ------------------------------------------------------------------ */
 
 /* All results but the last are told; then the last one comes in. */
-static double last_answer(struct assessor *a, struct bench_case *c)
+static double last_answer(struct assessor *a, struct bench_case *c, double *worked)
 {
   struct case_result last = c->results[c->result_count - 1];
   struct assessment out;
@@ -139,10 +121,12 @@ static double last_answer(struct assessor *a, struct bench_case *c)
   c->result_count--;
   if (assess_case(a, c, &out, &e)) return -1;
   assessment_free(&out);
+  *worked = bench_worked();
   start = bench_now();
   case_set_result(c, last);
   if (assess_case(a, c, &out, &e)) return -1;
   start = bench_now() - start;
+  *worked = bench_worked() - *worked;
   assessment_free(&out);
   return start;
 }
@@ -182,12 +166,29 @@ static double first_look(const struct knowledge *k, const struct bench_case *c, 
   return start;
 }
 
+/* The library alone: one more finding told and run, all rules being there. */
+static double answer_floor(const struct bench_real *r)
+{
+  char file[] = "/tmp/pullcord-bench-XXXXXX";
+  const char *const args[] = {r->floor, "answers", r->source, file, NULL};
+  int fd = mkstemp(file);
+  double ms = 0;
+  FILE *f = fd >= 0 && bench_spawn(r->source, args).good ? fopen(file, "r") : NULL;
+
+  if (f && fscanf(f, "%lf", &ms) != 1) ms = 0;
+  if (f) fclose(f);
+  if (fd >= 0) close(fd);
+  if (fd >= 0) unlink(file);
+  return ms;
+}
+
 void bench_conversation(const struct bench_real *r)
 {
   size_t count, more = 0, whole = 0;
   char **paths = bench_cases(r->source, CASES_EVERY, &count), note[80];
   double *answer = mem_array(count + 1, sizeof *answer), *first = mem_array(count + 1, sizeof *first);
-  double *beliefs = mem_array(count + 1, sizeof *beliefs), memory[1];
+  double *beliefs = mem_array(count + 1, sizeof *beliefs), *worked = mem_array(count + 1, sizeof *worked);
+  double bare = answer_floor(r), ratio;
   struct assessor *a;
   struct err e;
 
@@ -199,86 +200,23 @@ void bench_conversation(const struct bench_real *r)
     if (!bench_read_case(r->k, paths[i], &c)) continue;
     ms = first_look(r->k, &c, &beliefs[whole]);
     if (ms >= 0) first[whole++] = ms;
-    ms = c.result_count > 0 ? last_answer(a, &c) : -1;
+    ms = c.result_count > 0 ? last_answer(a, &c, &worked[more]) : -1;
     if (ms >= 0) answer[more++] = ms;
     case_free(&c);
   }
-  memory[0] = resident();
   snprintf(note, sizeof note, "every %drd case of tests/cases", CASES_EVERY);
   bench_add("conversation", "whole case, fresh engine, to ranking and plan", "ms", first, whole, 0, note);
   bench_add("conversation", "of which beliefs of all faults, exact", "ms", beliefs, whole, 0, note);
-  bench_add("conversation", "one more answer, to new ranking and plan", "ms", answer, more, 0, note);
-  bench_add("conversation", "memory in use after it", "MiB", memory, 1, 32, NULL);
+  bench_add("conversation", "one more answer, to new ranking and plan", "ms", answer, more, 0.5, note);
+  bench_add("conversation", "the same, of the processor", "ms", worked, more, 0, note);
+  ratio = more && bare > 0 ? worked[more / 2] / bare : 0;
+  bench_add("conversation", "floor: bare library, one more finding run", "ms", &bare, 1, 0,
+            "median of all checks; no weighing, no machine told");
+  bench_add("conversation", "one more answer over that floor", "x", &ratio, 1, 0, NULL);
   if (count) assessor_close(a);
   bench_free_cases(paths, count);
   free(answer);
   free(first);
   free(beliefs);
-}
-
-/* ---- the program ---------------------------------------------------------------------- */
-
-/* From spawning to the end of the program, its answer thrown away. */
-static double spawn_once(const char *program, const char *file)
-{
-  extern char **environ;
-  char *const args[] = {(char *)(size_t)program, (char *)(size_t) "assess", (char *)(size_t)file, NULL};
-  posix_spawn_file_actions_t actions;
-  double start = bench_now();
-  pid_t pid;
-  int status, bad;
-
-  posix_spawn_file_actions_init(&actions);
-  posix_spawn_file_actions_addopen(&actions, STDOUT_FILENO, "/dev/null", O_WRONLY, 0);
-  bad = posix_spawn(&pid, program, &actions, NULL, args, environ);
-  posix_spawn_file_actions_destroy(&actions);
-  if (bad || waitpid(pid, &status, 0) != pid || !WIFEXITED(status) || WEXITSTATUS(status) != 0) return -1;
-  return bench_now() - start;
-}
-
-/* The case alone, without what is expected of it, as the program takes it. */
-static bool write_case(const struct knowledge *k, const char *from, const char *to)
-{
-  struct bench_case c;
-  struct json *j;
-  char *text;
-  FILE *f;
-  bool good;
-
-  if (!bench_read_case(k, from, &c)) return false;
-  j = casefile_write(k, &c);
-  text = json_print(j);
-  f = fopen(to, "w");
-  good = f && fputs(text, f) >= 0;
-  if (f && fclose(f) != 0) good = false;
-  free(text);
-  json_free(j);
-  case_free(&c);
-  return good;
-}
-
-void bench_program(const struct bench_real *r)
-{
-  double ms[SPAWNS], memory[1];
-  size_t count, n = 0;
-  char **paths = bench_cases(r->source, CASES_EVERY, &count);
-  char file[] = "/tmp/pullcord-bench-XXXXXX";
-  int fd = mkstemp(file);
-  struct rusage used;
-
-  for (size_t i = 0; fd >= 0 && i < SPAWNS && count > 0; i++) {
-    if (!write_case(r->k, paths[i % count], file)) continue;
-    ms[n] = spawn_once(r->program, file);
-    if (ms[n] < 0) fprintf(stderr, "%s assess %s: failed\n", r->program, paths[i % count]);
-    else n++;
-  }
-  bench_add("program", "pullcord assess CASE, cold start to end", "ms", ms, n, 120, "a spawn each");
-  getrusage(RUSAGE_CHILDREN, &used);
-  memory[0] = (double)used.ru_maxrss / 1024;
-  if (n > 0) bench_add("program", "largest memory of these", "MiB", memory, 1, 32, NULL);
-  if (fd >= 0) {
-    close(fd);
-    unlink(file);
-  }
-  bench_free_cases(paths, count);
+  free(worked);
 }

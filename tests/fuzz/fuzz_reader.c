@@ -2,6 +2,7 @@
  * or refuses with a line that is in the file. */
 #include "fuzz.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 #include "knowledge/sexpr.h"
@@ -22,7 +23,11 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
   struct arena a = {0};
   struct node *forms = NULL;
   struct err e = {0};
-  int lines = 1, status = sexpr_read(&a, "x.clp", (const char *)data, size, &forms, &e);
+  char *text = mem_new(size + 1);
+  int lines = 1, status;
+
+  if (size > 0) memcpy(text, data, size);
+  status = sexpr_read(&a, "x.clp", text, size, &forms, &e);
 
   for (size_t i = 0; i < size; i++) lines += data[i] == '\n';
   if (status == 0) look_through(forms, 0, lines);
@@ -30,5 +35,6 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
     must_hold(status == EX_DATAERR && e.line >= 0 && e.line <= lines && e.text[0],
               "a refusal names its line");
   arena_free(&a);
+  free(text);
   return 0;
 }
