@@ -9,10 +9,11 @@
 /* Bounds of the work, in base policies worked out (a few microseconds each). */
 enum { EXACT_LIMIT = 8000, ROLLOUT_LIMIT = 6000, WITHOUT_LIMIT = 2000, FINEST = 30 };
 static const double finer = 0.7; /* each round follows branches this much less likely */
-/* Suspects up to which the exact costs are tried for; first moves that are followed; checks
- * looked at on the way; options told in full; checks whose absence is worked out, and by how
+/* Suspects up to which the exact costs are tried for; first moves that are followed, and the
+ * repairs among them whatever their place, since one question ahead makes every check look better
+ * than a repair; checks looked at on the way; options told in full; checks whose absence is worked out, and by how
  * many other moves. */
-enum { FEW = 16, KEPT = 12, INNER_QUESTIONS = 10, EXPLAINED = 8, ABSENT = 2, INSTEAD = 5 };
+enum { FEW = 16, KEPT = 12, KEPT_REPAIRS = 2, INNER_QUESTIONS = 10, EXPLAINED = 8, ABSENT = 2, INSTEAD = 5 };
 
 /* A first move with its cost by the method that was used. */
 struct weighed { struct plan_move move; double cost; bool kept; };
@@ -63,7 +64,7 @@ static void drop_twins(struct adviser *a)
 static void look_at_all(struct adviser *a)
 {
   struct plan_move moves[PLAN_MAX_MOVES], base;
-  size_t questions = 0;
+  size_t questions = 0, repairs = 0;
 
   plan_base(&a->s.problem, &a->start, &base);
   a->count = plan_moves(&a->s.problem, &a->start, UINT32_MAX, &base, moves);
@@ -75,7 +76,9 @@ static void look_at_all(struct adviser *a)
   for (size_t i = 0; i < a->count; i++) {
     const struct plan_move *m = &a->moves[i].move;
 
-    a->moves[i].kept = i < KEPT || (m->kind == PLAN_ASK && a->s.ask_first[m->at] >= 0);
+    a->moves[i].kept = i < KEPT || (m->kind == PLAN_ASK && a->s.ask_first[m->at] >= 0) ||
+                       (m->kind == PLAN_REPAIR && repairs < KEPT_REPAIRS);
+    repairs += m->kind == PLAN_REPAIR;
     if (m->kind == PLAN_ASK && questions++ < INNER_QUESTIONS) a->planner.questions |= UINT32_C(1) << m->at;
   }
 }

@@ -251,9 +251,14 @@ const char *words_clear_name(enum words_clear c)
   return names[c];
 }
 
-/* Owners mix the two up, so that one may be only another way of putting the other. */
+/* Owners mix the two up, so that one may be only another way of putting the other. Not when only
+ * one of them says whether the engine runs at all: "stood all winter and will not start" is two. */
 static bool is_near(const struct knowledge *k, int a, int b)
 {
+  bool open_a = strcmp(k->complaints[a].runs, "unknown") == 0;
+  bool open_b = strcmp(k->complaints[b].runs, "unknown") == 0;
+
+  if (open_a != open_b) return false;
   for (int both = 0; both < 2; both++) {
     const struct refs *near = &k->complaints[both ? b : a].near;
 
