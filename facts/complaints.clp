@@ -41,7 +41,8 @@
       "pulls easy since the bang"
       "no compression" "too easy to pull" "rope freewheels" "cord is slack"
       "engine does not turn when I pull the cord" "pulls out with no effort"
-      "nothing on the end of the rope")
+      "nothing on the end of the rope"
+      "pull cord came off in my hand" "rope came away in my hand" "starter rope snapped")
     (anyway 0.003) (basis estimate))
   (complaint (id starter-clicks) (name "electric starter clicks or is dead") (runs no) (needs electric-start)
     (ask "Does the electric starter click, or do nothing?")
@@ -77,7 +78,8 @@
       "will not start at all" "cranks and cranks but never starts"
       "engine turns but does not fire" "refuses to start" "cannot start it" "dead, no sign of life"
       "new plug and fresh petrol and still will not start" "tried everything and it will not start"
-      "will not start since it hit something" "hit the kerb and has not started since")
+      "will not start since it hit something" "hit the kerb and has not started since"
+      "no spark" "no spark at the plug" "one cough and that is it" "coughs once and that is all")
     (anyway 0.03) (basis estimate))
   (complaint (id hard-start-cold) (name "hard to start from cold") (runs yes)
     (ask "Does it start only after many tries?")
@@ -151,7 +153,9 @@
       "just stops after fifteen minutes" "stops after a while as if switched off"
       "runs well for half an hour then stops" "dies when it gets hot" "once warm it cuts out"
       "stops when hot and starts again when it has cooled" "runs for a while then fades and dies"
-      "shuts off after ten minutes" "goes for fifteen minutes then dies" "dies when warmed up")
+      "shuts off after ten minutes" "goes for fifteen minutes then dies" "dies when warmed up"
+      "stops after an hour and starts again after a rest"
+      "stops by itself and restarts after a rest")
     (anyway 0.008) (basis estimate))
   (complaint (id dies-tilted) (name "dies when tilted") (runs dies)
     (ask "Does it die on a slope or when tilted?")
@@ -179,7 +183,10 @@
       "stops as soon as it touches the wood" "stalls when the ram pushes"
       "engine stalls when something is plugged in" "engine quits when I engage the blades"
       "dies as soon as you ask it to do any work" "stalls when I pull the gun trigger"
-      "cuts out in thick stuff" "engine dies when I engage the drive")
+      "cuts out in thick stuff" "engine dies when I engage the drive"
+      "dies in the concrete" "stalls in the cut"
+      "cuts out whenever I put it in gear"
+      "stalls when I let go of the gun")
     (anyway 0.006) (basis estimate))
   (complaint (id hunts) (name "hunts or surges") (runs yes)
     (ask "Does the speed go up and down by itself?")
@@ -221,7 +228,8 @@
       "no grunt"
       "no power in thick grass" "struggles up hill" "slows down under load" "labours when working"
       "will not pull through a log" "lost its guts" "feels tired" "down on power"
-      "loses power when working" "slows right down in the cut" "weak when the tines bite")
+      "loses power when working" "slows right down in the cut" "weak when the tines bite"
+      "runs flat" "feels flat")
     (anyway 0.01) (basis estimate))
   (complaint (id will-not-idle) (name "will not idle") (runs dies)
     (ask "Does it stop or run rough at idle?")
@@ -243,7 +251,8 @@
       "revving its head off" "idle is too high" "cannot slow it down" "flat out all the time"
       "goes flat out all the time" "runs too fast" "stuck on full throttle"
       "throttle lever makes no difference" "engine screams" "revs its head off"
-      "will not come down from full speed" "throttle stuck open" "runs away" "far too fast")
+      "will not come down from full speed" "throttle stuck open" "runs away" "far too fast"
+      "over revs" "revs far too high" "over revving from the moment it starts")
     (anyway 0.004) (basis estimate))
   (complaint (id will-not-stop) (name "will not stop") (runs yes)
     (ask "Does it keep running when switched off?")
@@ -252,7 +261,10 @@
       "have to choke it to stop it" "switch does not turn it off" "cannot turn it off"
       "switch does nothing" "stop switch does nothing" "keeps running with the key off"
       "engine carries on when I let go of the bar" "cannot switch it off" "kill switch does not work"
-      "cannot stop the engine" "turned it off and it keeps going")
+      "cannot stop the engine" "turned it off and it keeps going"
+      "blade keeps spinning a long time after I let go"
+      "blade runs on after I let go of the bar" "let go of the bar and it does not stop"
+      "takes too long to stop")
     (anyway 0.003) (basis estimate))
   (complaint (id backfires-intake) (name "spits or backfires through the intake") (runs unknown)
     (ask "Does it spit or bang back through the carburettor?")
@@ -305,7 +317,8 @@
       "muffler glows red" "gets really hot" "too hot to touch"
       "running hot" "runs very hot"
       "overheating" "runs too hot" "gets very hot and smells"
-      "boiling hot")
+      "boiling hot"
+      "gets very hot and loses power" "loses power when it is hot")
     (anyway 0.003) (basis estimate))
   (complaint (id knocks) (name "knocks") (runs yes)
     (ask "Does it knock?")
@@ -332,7 +345,8 @@
       "petrol everywhere"
       "petrol leaking from the carburettor" "petrol leaking from the tank" "fuel drips underneath"
       "tank runs empty overnight" "puddle of petrol under it" "fuel line dripping"
-      "smell of petrol and a wet patch")
+      "smell of petrol and a wet patch"
+      "leaves a trail of petrol" "petrol leaking out of the bowl")
     (anyway 0.004) (basis estimate))
   (complaint (id leaks-oil) (name "leaks oil") (runs unknown)
     (ask "Does oil leak out?")
@@ -342,7 +356,8 @@
       "oil all over the bottom" "oil running out" "bar oil leaks overnight" "covered in oil"
       "puddle of oil"
       "oil leaking" "oil leaking from the seal" "patch of oil underneath"
-      "oil coming out of the breather" "oil on the side of the engine" "loses oil onto the floor")
+      "oil coming out of the breather" "oil on the side of the engine" "loses oil onto the floor"
+      "oil all over the air filter" "oil in the air filter")
     (anyway 0.006) (basis estimate))
   (complaint (id uses-oil) (name "uses oil") (runs yes) (needs four-stroke)
     (ask "Does it use up oil?")
@@ -400,7 +415,8 @@
       "nothing comes out of the sockets" "socket dead"
       "generator puts out nothing" "runs but gives nothing"
       "no power at the sockets" "sockets are dead" "no voltage" "engine runs but no electricity"
-      "lights are dim" "will not power anything" "low volts")
+      "lights are dim" "will not power anything" "low volts"
+      "tools run slow off it" "drill runs slow" "meter shows zero at the socket")
     (anyway 0.02) (basis estimate))
   (complaint (id wrong-frequency) (name "generator gives the wrong frequency") (runs yes) (needs generator-end)
     (ask "Is the generator's frequency wrong?")
@@ -434,7 +450,10 @@
       "will not move" "self propel does not work" "engine runs but it will not move forward"
       "wheels do not drive" "belt squeals and slips" "slips up hill" "tines do not turn"
       "auger does not turn" "blades will not engage" "chain does not turn when I rev it"
-      "have to push it")
+      "have to push it"
+      "auger is stuck" "auger jammed" "auger frozen with ice"
+      "one side turns and the other does not" "one auger turns and the other does not"
+      "belt smells" "smell of burning rubber")
     (anyway 0.01) (basis estimate))
   (complaint (id cuts-badly) (name "works badly although the engine runs well") (runs yes)
     (ask "Does the tool do bad work although the engine runs well?")
@@ -450,7 +469,8 @@
       "tears the grass"
       "blunt chain" "chain makes dust" "leaves tufts" "does not pick up the grass"
       "clogs up with grass" "chews the hedge"
-      "does not cut well" "does not collect clippings" "finish is poor")
+      "does not cut well" "does not collect clippings" "finish is poor"
+      "does not throw half as far" "throws only half as far" "others throw twice as far")
     (anyway 0.01) (basis estimate))
   (complaint (id after-repair) (name "trouble straight after a repair") (runs unknown)
     (ask "Did it start right after somebody worked on it?")
