@@ -79,7 +79,7 @@
       "engine turns but does not fire" "refuses to start" "cannot start it" "dead, no sign of life"
       "new plug and fresh petrol and still will not start" "tried everything and it will not start"
       "will not start since it hit something" "hit the kerb and has not started since"
-      "no spark" "no spark at the plug" "one cough and that is it" "coughs once and that is all")
+      "no spark" "no spark at the plug" "will not fire" "generator will not start" "one cough and that is it" "coughs once and that is all")
     (anyway 0.03) (basis estimate))
   (complaint (id hard-start-cold) (name "hard to start from cold") (runs yes)
     (ask "Does it start only after many tries?")
@@ -252,7 +252,7 @@
       "goes flat out all the time" "runs too fast" "stuck on full throttle"
       "throttle lever makes no difference" "engine screams" "revs its head off"
       "will not come down from full speed" "throttle stuck open" "runs away" "far too fast"
-      "over revs" "revs far too high" "over revving from the moment it starts")
+      "over revs" "revs far too high" "over revs straight from the start" "screams as soon as it starts")
     (anyway 0.004) (basis estimate))
   (complaint (id will-not-stop) (name "will not stop") (runs yes)
     (ask "Does it keep running when switched off?")
@@ -416,7 +416,7 @@
       "generator puts out nothing" "runs but gives nothing"
       "no power at the sockets" "sockets are dead" "no voltage" "engine runs but no electricity"
       "lights are dim" "will not power anything" "low volts"
-      "tools run slow off it" "drill runs slow" "meter shows zero at the socket")
+      "tools run slow off it" "drill runs slow" "breaker trips" "trips as soon as I plug things in" "meter shows zero at the socket")
     (anyway 0.02) (basis estimate))
   (complaint (id wrong-frequency) (name "generator gives the wrong frequency") (runs yes) (needs generator-end)
     (ask "Is the generator's frequency wrong?")
@@ -449,7 +449,7 @@
       "will not move forward" "will not go forward or back"
       "will not move" "self propel does not work" "engine runs but it will not move forward"
       "wheels do not drive" "belt squeals and slips" "slips up hill" "tines do not turn"
-      "auger does not turn" "blades will not engage" "chain does not turn when I rev it"
+      "auger does not turn" "blades will not engage" "blades will not come on" "chain does not turn when I rev it"
       "have to push it"
       "auger is stuck" "auger jammed" "auger frozen with ice"
       "one side turns and the other does not" "one auger turns and the other does not"

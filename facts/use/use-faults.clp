@@ -278,7 +278,7 @@
   (base-rate (fault oil-cutout-tripped) (class water-pump) (chance 0.03) (basis estimate))
   (leads (fault oil-cutout-tripped) (complaint no-start-cold) (chance 0.6) (basis estimate))
   (leads (fault oil-cutout-tripped) (complaint starts-then-dies) (chance 0.15) (basis estimate))
-  (leads (fault oil-cutout-tripped) (complaint dies-hot) (chance 0.15) (basis estimate))
+  (leads (fault oil-cutout-tripped) (complaint dies-hot) (chance 0.2) (basis estimate))
   (leads (fault oil-cutout-tripped) (complaint dies-tilted) (chance 0.06) (basis estimate))
   (leads (fault oil-cutout-tripped) (complaint after-storage) (chance 0.05) (basis estimate))
   (sign (fault oil-cutout-tripped) (check oil-level) (result low) (chance 0.8) (basis estimate))

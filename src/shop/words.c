@@ -17,7 +17,7 @@ static const double contrary = 0.4;
 /* A thought of less weight is no complaint of its own. */
 static const double enough_weight = 2;
 /* Score from which a thought is taken out of talk that as a whole is nothing. */
-static const double plain_sentence = 0.7;
+static const double plain_sentence = 0.6;
 
 /* What can be matched of one kind: several sayings per entry, those of one entry together. */
 struct saying { int at; size_t first, count; };
