@@ -171,14 +171,16 @@ static bool likely_repair(const struct adviser *a, const struct plan_move *m)
 
 /* The figures are estimates: checks that come to nearly the same are a tie, and of those the one
  * that tells most for each minute that it takes goes first: a look before a test that has to be set
- * up. It must still come cheaper than giving up, and than a repair that is likely to be the right
- * one; before a repair on a guess comes a check that costs nearly the same. */
+ * up. It must still come cheaper than asking nothing, than giving up, and than a repair that is
+ * likely to be the right one; before a repair on a guess comes a check that costs nearly the same. */
 static void prefer_telling(struct adviser *a)
 {
   double most = a->moves[0].cost * (1 + knowledge_setting(a->s.k, "near-tie", 0)), best = 0;
+  double no_checks = plan_base(&a->s.problem, &a->start, NULL);
   size_t first = 0;
   struct weighed m;
 
+  if (most > no_checks) most = no_checks;
   for (size_t i = 0; i < a->count && a->moves[i].cost <= most; i++) {
     const struct plan_move *move = &a->moves[i].move;
     double tells;
