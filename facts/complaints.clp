@@ -54,7 +54,8 @@
       "nothing happens when I press the start button" "solenoid clicks but the starter does not turn"
       "starter only hums" "electric start does nothing" "dead when I turn the key"
       "starter does not turn the engine over" "press the button and nothing happens"
-      "starter motor will not crank")
+      "starter motor will not crank"
+      "dead as a doornail" "completely dead with a new battery")
     (anyway 0.004) (basis estimate))
   (complaint (id starter-spins) (name "electric starter spins but does not turn the engine") (runs no) (needs electric-start)
     (ask "Does the starter whirr without turning the engine?")
@@ -141,7 +142,8 @@
       "spark plug is soaking wet" "floods itself" "strong smell of petrol" "swamped with petrol"
       "plug is soaking wet with petrol" "keeps flooding" "too much petrol getting in"
       "flooded with fuel" "plug comes out wet" "wet spark plug"
-      "fuel pours out of the air filter")
+      "fuel pours out of the air filter"
+      "petrol comes out of the exhaust")
     (anyway 0.005) (basis estimate))
   (complaint (id dies-hot) (name "dies when hot or after some minutes") (runs dies)
     (ask "Does it run well and then die after some minutes?")
@@ -195,7 +197,8 @@
       "revs up and down on its own" "keeps surging" "will not hold a steady speed"
       "revs rise and fall" "engine note goes up and down"
       "hunts up and down" "engine surges" "speed rises and falls" "revs keep changing"
-      "will not hold its speed" "surges at idle" "speeds up and slows down" "rpm goes up and down")
+      "will not hold its speed" "surges at idle" "speeds up and slows down" "rpm goes up and down"
+      "speed yo-yos on its own")
     (anyway 0.005) (basis estimate))
   (complaint (id no-full-speed) (name "does not reach full speed") (runs yes)
     (ask "Does it stay below full speed with no load?")
@@ -217,7 +220,8 @@
       "bogs when I pull the trigger" "chokes up when I open it up" "hit the gas and it dies"
       "dies when I open the throttle" "nearly stalls when I open the throttle"
       "idles fine but dies when I pull the trigger" "no pick up" "hesitates when opened up"
-      "stumbles on the throttle" "chokes when I rev it" "flat spot when I squeeze the throttle")
+      "stumbles on the throttle" "chokes when I rev it" "flat spot when I squeeze the throttle"
+      "idles but dies when I blip the throttle" "dies as soon as I blip it" "idles well and dies when I open it up")
     (anyway 0.005) (basis estimate))
   (complaint (id weak) (name "weak under load") (runs yes)
     (ask "Is it weak: runs, but has no power at work?")
@@ -229,7 +233,8 @@
       "no power in thick grass" "struggles up hill" "slows down under load" "labours when working"
       "will not pull through a log" "lost its guts" "feels tired" "down on power"
       "loses power when working" "slows right down in the cut" "weak when the tines bite"
-      "runs flat" "feels flat")
+      "runs flat" "feels flat"
+      "slows to a crawl when it works")
     (anyway 0.01) (basis estimate))
   (complaint (id will-not-idle) (name "will not idle") (runs dies)
     (ask "Does it stop or run rough at idle?")
@@ -405,7 +410,8 @@
       "pressure low" "pressure surges"
       "no water comes out" "hardly any water" "water just dribbles out" "will not draw water"
       "no suction" "pressure goes up and down" "no pressure when I pull the trigger"
-      "pump will not build pressure")
+      "pump will not build pressure"
+      "sucks air")
     (anyway 0.02) (basis estimate))
   (complaint (id no-output) (name "generator gives no or low output") (runs yes) (needs generator-end)
     (ask "Does the generator give no or low voltage?")
@@ -453,7 +459,8 @@
       "have to push it"
       "auger is stuck" "auger jammed" "auger frozen with ice"
       "one side turns and the other does not" "one auger turns and the other does not"
-      "belt smells" "smell of burning rubber")
+      "belt smells" "smell of burning rubber"
+      "tines only turn one way" "drives one way only")
     (anyway 0.01) (basis estimate))
   (complaint (id cuts-badly) (name "works badly although the engine runs well") (runs yes)
     (ask "Does the tool do bad work although the engine runs well?")
@@ -470,7 +477,9 @@
       "blunt chain" "chain makes dust" "leaves tufts" "does not pick up the grass"
       "clogs up with grass" "chews the hedge"
       "does not cut well" "does not collect clippings" "finish is poor"
-      "does not throw half as far" "throws only half as far" "others throw twice as far")
+      "does not throw half as far" "throws only half as far" "others throw twice as far"
+      "will not dig" "skips over the ground" "no air comes out" "hardly blows"
+      "grass box stays empty")
     (anyway 0.01) (basis estimate))
   (complaint (id after-repair) (name "trouble straight after a repair") (runs unknown)
     (ask "Did it start right after somebody worked on it?")
