@@ -41,7 +41,8 @@
       "pulls easy since the bang"
       "no compression" "too easy to pull" "rope freewheels" "cord is slack"
       "engine does not turn when I pull the cord" "pulls out with no effort"
-      "nothing on the end of the rope")
+      "nothing on the end of the rope"
+      "pull cord came off in my hand" "rope came away in my hand" "starter rope snapped")
     (anyway 0.003) (basis estimate))
   (complaint (id starter-clicks) (name "electric starter clicks or is dead") (runs no) (needs electric-start)
     (ask "Does the electric starter click, or do nothing?")
@@ -53,7 +54,8 @@
       "nothing happens when I press the start button" "solenoid clicks but the starter does not turn"
       "starter only hums" "electric start does nothing" "dead when I turn the key"
       "starter does not turn the engine over" "press the button and nothing happens"
-      "starter motor will not crank")
+      "starter motor will not crank"
+      "dead as a doornail" "completely dead with a new battery")
     (anyway 0.004) (basis estimate))
   (complaint (id starter-spins) (name "electric starter spins but does not turn the engine") (runs no) (needs electric-start)
     (ask "Does the starter whirr without turning the engine?")
@@ -77,7 +79,8 @@
       "will not start at all" "cranks and cranks but never starts"
       "engine turns but does not fire" "refuses to start" "cannot start it" "dead, no sign of life"
       "new plug and fresh petrol and still will not start" "tried everything and it will not start"
-      "will not start since it hit something" "hit the kerb and has not started since")
+      "will not start since it hit something" "hit the kerb and has not started since"
+      "no spark" "no spark at the plug" "will not fire" "generator will not start" "one cough and that is it" "coughs once and that is all")
     (anyway 0.03) (basis estimate))
   (complaint (id hard-start-cold) (name "hard to start from cold") (runs yes)
     (ask "Does it start only after many tries?")
@@ -139,7 +142,8 @@
       "spark plug is soaking wet" "floods itself" "strong smell of petrol" "swamped with petrol"
       "plug is soaking wet with petrol" "keeps flooding" "too much petrol getting in"
       "flooded with fuel" "plug comes out wet" "wet spark plug"
-      "fuel pours out of the air filter")
+      "fuel pours out of the air filter"
+      "petrol comes out of the exhaust")
     (anyway 0.005) (basis estimate))
   (complaint (id dies-hot) (name "dies when hot or after some minutes") (runs dies)
     (ask "Does it run well and then die after some minutes?")
@@ -151,7 +155,9 @@
       "just stops after fifteen minutes" "stops after a while as if switched off"
       "runs well for half an hour then stops" "dies when it gets hot" "once warm it cuts out"
       "stops when hot and starts again when it has cooled" "runs for a while then fades and dies"
-      "shuts off after ten minutes" "goes for fifteen minutes then dies" "dies when warmed up")
+      "shuts off after ten minutes" "goes for fifteen minutes then dies" "dies when warmed up"
+      "stops after an hour and starts again after a rest"
+      "stops by itself and restarts after a rest")
     (anyway 0.008) (basis estimate))
   (complaint (id dies-tilted) (name "dies when tilted") (runs dies)
     (ask "Does it die on a slope or when tilted?")
@@ -179,7 +185,10 @@
       "stops as soon as it touches the wood" "stalls when the ram pushes"
       "engine stalls when something is plugged in" "engine quits when I engage the blades"
       "dies as soon as you ask it to do any work" "stalls when I pull the gun trigger"
-      "cuts out in thick stuff" "engine dies when I engage the drive")
+      "cuts out in thick stuff" "engine dies when I engage the drive"
+      "dies in the concrete" "stalls in the cut"
+      "cuts out whenever I put it in gear"
+      "stalls when I let go of the gun")
     (anyway 0.006) (basis estimate))
   (complaint (id hunts) (name "hunts or surges") (runs yes)
     (ask "Does the speed go up and down by itself?")
@@ -188,7 +197,8 @@
       "revs up and down on its own" "keeps surging" "will not hold a steady speed"
       "revs rise and fall" "engine note goes up and down"
       "hunts up and down" "engine surges" "speed rises and falls" "revs keep changing"
-      "will not hold its speed" "surges at idle" "speeds up and slows down" "rpm goes up and down")
+      "will not hold its speed" "surges at idle" "speeds up and slows down" "rpm goes up and down"
+      "speed yo-yos on its own")
     (anyway 0.005) (basis estimate))
   (complaint (id no-full-speed) (name "does not reach full speed") (runs yes)
     (ask "Does it stay below full speed with no load?")
@@ -210,7 +220,8 @@
       "bogs when I pull the trigger" "chokes up when I open it up" "hit the gas and it dies"
       "dies when I open the throttle" "nearly stalls when I open the throttle"
       "idles fine but dies when I pull the trigger" "no pick up" "hesitates when opened up"
-      "stumbles on the throttle" "chokes when I rev it" "flat spot when I squeeze the throttle")
+      "stumbles on the throttle" "chokes when I rev it" "flat spot when I squeeze the throttle"
+      "idles but dies when I blip the throttle" "dies as soon as I blip it" "idles well and dies when I open it up")
     (anyway 0.005) (basis estimate))
   (complaint (id weak) (name "weak under load") (runs yes)
     (ask "Is it weak: runs, but has no power at work?")
@@ -221,7 +232,9 @@
       "no grunt"
       "no power in thick grass" "struggles up hill" "slows down under load" "labours when working"
       "will not pull through a log" "lost its guts" "feels tired" "down on power"
-      "loses power when working" "slows right down in the cut" "weak when the tines bite")
+      "loses power when working" "slows right down in the cut" "weak when the tines bite"
+      "runs flat" "feels flat"
+      "slows to a crawl when it works")
     (anyway 0.01) (basis estimate))
   (complaint (id will-not-idle) (name "will not idle") (runs dies)
     (ask "Does it stop or run rough at idle?")
@@ -243,7 +256,8 @@
       "revving its head off" "idle is too high" "cannot slow it down" "flat out all the time"
       "goes flat out all the time" "runs too fast" "stuck on full throttle"
       "throttle lever makes no difference" "engine screams" "revs its head off"
-      "will not come down from full speed" "throttle stuck open" "runs away" "far too fast")
+      "will not come down from full speed" "throttle stuck open" "runs away" "far too fast"
+      "over revs" "revs far too high" "over revs straight from the start" "screams as soon as it starts")
     (anyway 0.004) (basis estimate))
   (complaint (id will-not-stop) (name "will not stop") (runs yes)
     (ask "Does it keep running when switched off?")
@@ -252,7 +266,10 @@
       "have to choke it to stop it" "switch does not turn it off" "cannot turn it off"
       "switch does nothing" "stop switch does nothing" "keeps running with the key off"
       "engine carries on when I let go of the bar" "cannot switch it off" "kill switch does not work"
-      "cannot stop the engine" "turned it off and it keeps going")
+      "cannot stop the engine" "turned it off and it keeps going"
+      "blade keeps spinning a long time after I let go"
+      "blade runs on after I let go of the bar" "let go of the bar and it does not stop"
+      "takes too long to stop")
     (anyway 0.003) (basis estimate))
   (complaint (id backfires-intake) (name "spits or backfires through the intake") (runs unknown)
     (ask "Does it spit or bang back through the carburettor?")
@@ -305,7 +322,8 @@
       "muffler glows red" "gets really hot" "too hot to touch"
       "running hot" "runs very hot"
       "overheating" "runs too hot" "gets very hot and smells"
-      "boiling hot")
+      "boiling hot"
+      "gets very hot and loses power" "loses power when it is hot")
     (anyway 0.003) (basis estimate))
   (complaint (id knocks) (name "knocks") (runs yes)
     (ask "Does it knock?")
@@ -332,7 +350,8 @@
       "petrol everywhere"
       "petrol leaking from the carburettor" "petrol leaking from the tank" "fuel drips underneath"
       "tank runs empty overnight" "puddle of petrol under it" "fuel line dripping"
-      "smell of petrol and a wet patch")
+      "smell of petrol and a wet patch"
+      "leaves a trail of petrol" "petrol leaking out of the bowl")
     (anyway 0.004) (basis estimate))
   (complaint (id leaks-oil) (name "leaks oil") (runs unknown)
     (ask "Does oil leak out?")
@@ -342,7 +361,8 @@
       "oil all over the bottom" "oil running out" "bar oil leaks overnight" "covered in oil"
       "puddle of oil"
       "oil leaking" "oil leaking from the seal" "patch of oil underneath"
-      "oil coming out of the breather" "oil on the side of the engine" "loses oil onto the floor")
+      "oil coming out of the breather" "oil on the side of the engine" "loses oil onto the floor"
+      "oil all over the air filter" "oil in the air filter")
     (anyway 0.006) (basis estimate))
   (complaint (id uses-oil) (name "uses oil") (runs yes) (needs four-stroke)
     (ask "Does it use up oil?")
@@ -390,7 +410,8 @@
       "pressure low" "pressure surges"
       "no water comes out" "hardly any water" "water just dribbles out" "will not draw water"
       "no suction" "pressure goes up and down" "no pressure when I pull the trigger"
-      "pump will not build pressure")
+      "pump will not build pressure"
+      "sucks air")
     (anyway 0.02) (basis estimate))
   (complaint (id no-output) (name "generator gives no or low output") (runs yes) (needs generator-end)
     (ask "Does the generator give no or low voltage?")
@@ -400,7 +421,8 @@
       "nothing comes out of the sockets" "socket dead"
       "generator puts out nothing" "runs but gives nothing"
       "no power at the sockets" "sockets are dead" "no voltage" "engine runs but no electricity"
-      "lights are dim" "will not power anything" "low volts")
+      "lights are dim" "will not power anything" "low volts"
+      "tools run slow off it" "drill runs slow" "breaker trips" "trips as soon as I plug things in" "meter shows zero at the socket")
     (anyway 0.02) (basis estimate))
   (complaint (id wrong-frequency) (name "generator gives the wrong frequency") (runs yes) (needs generator-end)
     (ask "Is the generator's frequency wrong?")
@@ -433,8 +455,12 @@
       "will not move forward" "will not go forward or back"
       "will not move" "self propel does not work" "engine runs but it will not move forward"
       "wheels do not drive" "belt squeals and slips" "slips up hill" "tines do not turn"
-      "auger does not turn" "blades will not engage" "chain does not turn when I rev it"
-      "have to push it")
+      "auger does not turn" "blades will not engage" "blades will not come on" "chain does not turn when I rev it"
+      "have to push it"
+      "auger is stuck" "auger jammed" "auger frozen with ice"
+      "one side turns and the other does not" "one auger turns and the other does not"
+      "belt smells" "smell of burning rubber"
+      "tines only turn one way" "drives one way only")
     (anyway 0.01) (basis estimate))
   (complaint (id cuts-badly) (name "works badly although the engine runs well") (runs yes)
     (ask "Does the tool do bad work although the engine runs well?")
@@ -450,7 +476,10 @@
       "tears the grass"
       "blunt chain" "chain makes dust" "leaves tufts" "does not pick up the grass"
       "clogs up with grass" "chews the hedge"
-      "does not cut well" "does not collect clippings" "finish is poor")
+      "does not cut well" "does not collect clippings" "finish is poor"
+      "does not throw half as far" "throws only half as far" "others throw twice as far"
+      "will not dig" "skips over the ground" "no air comes out" "hardly blows"
+      "grass box stays empty")
     (anyway 0.01) (basis estimate))
   (complaint (id after-repair) (name "trouble straight after a repair") (runs unknown)
     (ask "Did it start right after somebody worked on it?")

@@ -211,7 +211,7 @@
     (basis common-practice)))
 
 (deffacts covers-driven "guards and driven parts"
-  (cover (id belt-guard) (name "belt guard") (needs belt-drive) (minutes-off 5) (minutes-on 5)
+  (cover (id belt-guard) (name "belt guard") (needs belt-drive) (minutes-off 3) (minutes-on 4)
     (run-without no) (tools "10 mm and 13 mm socket")
     (cautions plug-lead-off pinch-belts moving-parts)
     (refit "Belt keepers back with their gap to the belt, drive tried by hand."

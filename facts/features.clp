@@ -146,6 +146,8 @@
     (ask "Does it drive a cutting chain?"))
   (feature (id cutting-head) (name "cutting head, blade or wheel") (group driven-parts) (one-of no)
     (ask "Does it drive a cutting head, a blade or a wheel?"))
+  (feature (id mowing-deck) (name "mowing deck") (group driven-parts) (one-of no)
+    (ask "Does its blade turn under a deck that can cake with grass?"))
   (feature (id tines) (name "tines") (group driven-parts) (one-of no)
     (ask "Does it drive tines?"))
   (feature (id impeller-fan) (name "fan that moves air or chips") (group driven-parts) (one-of no)

@@ -7,7 +7,7 @@
     (also-called "lawn mower" "push mower" "rotary mower" "self-propelled mower")
     (has four-stroke ohv float-bowl fixed-jet primer governor-flyweight gravity-feed
       solid-state splash-oil recoil vented-cap breather-tube foam-filter plastic-tank
-      blade-on-crankshaft interlock-bar flywheel-brake)
+      blade-on-crankshaft mowing-deck interlock-bar flywheel-brake)
     (may side-valve ohc steel-tank fuel-tap inline-filter pickup-filter bowl-drain
       carburettor-o-ring paper-filter decompression resistor-plug spark-arrester
       mixture-screws governor-air-vane suction-lift tank-on-carburettor manual-choke
@@ -19,7 +19,7 @@
     (has four-stroke ohv float-bowl fixed-jet manual-choke governor-flyweight pulse-pump
       solid-state pressure-oil electric-start battery charging vented-cap breather-tube
       paper-filter plastic-tank inline-filter interlock-seat interlock-drive belt-drive
-      afterfire-solenoid cutting-head)
+      afterfire-solenoid cutting-head mowing-deck)
     (may side-valve ohc steel-tank fuel-tap pickup-filter bowl-drain carburettor-o-ring
       foam-filter decompression resistor-plug spark-arrester mixture-screws splash-oil
       gravity-feed tank-vent-valve auto-choke-heat recoil hydraulic-end battery-ignition

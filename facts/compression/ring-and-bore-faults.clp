@@ -209,6 +209,8 @@
   (leads (fault two-stroke-lean-scoring) (complaint hard-start-cold)
     (chance sometimes) (basis estimate))
   (leads (fault two-stroke-lean-scoring) (complaint pulls-free) (chance seldom) (basis estimate))
+  (leads (fault two-stroke-lean-scoring) (complaint will-not-idle) (chance seldom)
+    (basis estimate))
   (sign (fault two-stroke-lean-scoring) (check piston-through-port)
     (result scored) (chance always) (basis estimate))
   (sign (fault two-stroke-lean-scoring) (check compression-feel)

@@ -96,7 +96,7 @@
     (basis estimate))
   (sign (fault blade-blunt) (check struck-something) (result yes) (chance 0.2) (basis estimate))
   (fault (id deck-packed) (name "deck packed with grass") (system driven) (sort dirt)
-    (needs blade-on-crankshaft) (base-rate 0.03)
+    (needs mowing-deck) (base-rate 0.03)
     (is "Wet cuttings cake the deck and chute, so the blade drags and cannot lift.")
     (comes-about "Wet grass, cut too low, never scraped.")
     (shows "Clumps, labours, leaves strips; better at once when scraped.")

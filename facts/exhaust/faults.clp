@@ -20,7 +20,7 @@
   (leads (fault muffler-blocked) (complaint starts-then-dies) (chance seldom) (basis estimate))
   (leads (fault muffler-blocked) (complaint after-storage) (chance seldom) (basis estimate))
   (leads (fault muffler-blocked) (complaint hard-start-cold) (chance seldom) (basis estimate))
-  (leads (fault muffler-blocked) (complaint bogs) (chance seldom) (basis estimate))
+  (leads (fault muffler-blocked) (complaint bogs) (chance 0.15) (basis estimate))
   (leads (fault muffler-blocked) (complaint overheats) (chance seldom) (basis estimate))
   (sign (fault muffler-blocked) (check muffler-look)
     (result carboned) (chance sometimes) (basis estimate))

@@ -209,6 +209,8 @@
   (leads (fault straight-petrol-in-two-stroke) (complaint no-start-hot) (chance 0.08)
     (basis estimate))
   (leads (fault straight-petrol-in-two-stroke) (complaint noisy) (chance 0.04) (basis estimate))
+  (leads (fault straight-petrol-in-two-stroke) (complaint will-not-idle) (chance 0.05)
+    (basis estimate))
   (leads (fault straight-petrol-in-two-stroke) (complaint dies-hot) (chance 0.12)
     (basis estimate))
   (leads (fault straight-petrol-in-two-stroke) (complaint pulls-hard) (chance 0.06)

@@ -21,6 +21,7 @@
   (leads (fault flywheel-brake-dragging) (complaint will-not-turn) (chance 0.1) (basis estimate))
   (leads (fault flywheel-brake-dragging) (complaint weak) (chance 0.12) (basis estimate))
   (leads (fault flywheel-brake-dragging) (complaint noisy) (chance 0.06) (basis estimate))
+  (leads (fault flywheel-brake-weak) (complaint creeps-at-idle) (chance 0.1) (basis estimate))
   (leads (fault flywheel-brake-weak) (complaint will-not-stop) (chance 0.75) (basis estimate))
   (leads (fault flywheel-brake-weak) (complaint after-repair) (chance 0.12) (basis estimate))
   (leads (fault battery-flat) (complaint starter-clicks) (chance 0.75) (basis estimate))

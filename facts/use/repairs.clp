@@ -10,6 +10,19 @@
       "Look why it could go wrong: stiff lever, lost mark, switch knocked in transport.")
     (cautions moving-parts stand-clear-tool crank-kickback carbon-monoxide interlock-never-bypass)
     (basis common-practice))
+  (repair (id switch-to-run-and-show) (name "switch to run and show the owner") (minutes 5)
+    (steps "Switch or key to run; work it to and fro a few times."
+      "Start it yourself once, then have the owner do it, switching off and on between."
+      "Look why it stood off: knocked in transport, lost mark, loose lever.")
+    (cautions moving-parts stand-clear-tool crank-kickback carbon-monoxide)
+    (basis common-practice))
+  (repair (id make-interlock-and-show) (name "make the interlock and show the owner") (minutes 8)
+    (tools "the owner's book, or a card to write on")
+    (steps "Bar held home, or seat, brake and drive as the book says."
+      "Start it yourself once, saying what you do; then the owner, twice, without help."
+      "Let go, or rise from the seat: it must stop. If it starts only with force on bar or seat, the switch is next.")
+    (cautions interlock-never-bypass moving-parts stand-clear-tool crank-kickback carbon-monoxide)
+    (basis common-practice))
   (repair (id clear-flood-and-show) (name "clear the wet engine and show the owner") (minutes 20)
     (parts-cost 4) (parts "plug, if it will not dry or spark") (consumables "clean rag")
     (tools "plug socket" "rag")

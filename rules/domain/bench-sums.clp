@@ -128,3 +128,13 @@
   =>
   (assert (ask-first (check fresh-fuel-trial) (fault main-jet-blocked)))
   (assert (ask-first (check fresh-fuel-trial) (fault intake-gasket-leak))))
+
+(defrule sums-volts-between-the-mains
+  "[common-practice] Between 120 and 230 V is right on no plate: without one it is taken for a
+   230 V set that gives too little, as half of it on a 115 V set."
+  (logical
+    (has (feature generator-end))
+    (reading (check output-voltage) (value ?v&:(> ?v 145)&:(< ?v 195)))
+    (not (card (check output-voltage))))
+  =>
+  (assert (counts-as (check output-voltage) (value (/ ?v 2)))))

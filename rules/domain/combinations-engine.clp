@@ -332,3 +332,14 @@
   (assert (speaks (fault too-much-oil-in-mix) (decibans 3)))
   (assert (speaks (fault rings-worn) (decibans -6)))
   (assert (speaks (fault rings-stuck) (decibans -3))))
+
+(defrule speaks-straight-petrol-scored
+  "[common-practice] Hardly any oil in the mix and the piston is scored: the one did the other.
+   Drain the tank before it is started again, whatever else is found."
+  (logical
+    (has (feature two-stroke))
+    (finding (check mix-ratio-asked) (result too-little-oil) (sure ?s1&:(> ?s1 0.4)))
+    (finding (check piston-through-port) (result scored) (sure ?s2&:(> ?s2 0.4))))
+  =>
+  (assert (speaks (fault straight-petrol-in-two-stroke) (decibans 7)))
+  (assert (speaks (fault two-stroke-lean-scoring) (decibans 5))))

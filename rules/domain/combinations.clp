@@ -503,3 +503,24 @@
   =>
   (assert (speaks (fault throttle-plate-stuck) (decibans 3)))
   (assert (speaks (fault intake-gasket-leak) (decibans 3))))
+
+(defrule speaks-current-high-battery-gives
+  "[common-practice] The starter draws more than it should: a battery or cable that is done for
+   could not give so much. It sags because it is overdrawn; look at starter and engine."
+  (logical
+    (finding (check starter-current) (result high) (sure ?s1&:(> ?s1 0.4))))
+  =>
+  (assert (speaks (fault battery-sulphated) (decibans -6)))
+  (assert (speaks (fault battery-flat) (decibans -6)))
+  (assert (speaks (fault battery-cables-corroded) (decibans -6)))
+  (assert (speaks (fault ground-strap-bad) (decibans -6))))
+
+(defrule speaks-needle-behind-the-flood
+  "[common-practice] Wet plug, and the inlet needle does not hold: the needle floods it, and will
+   again after every drying out."
+  (logical
+    (finding (check inlet-needle-pop-off) (result leaks) (sure ?s1&:(> ?s1 0.4)))
+    (finding (check plug-look) (result fuel-wet) (sure ?s2&:(> ?s2 0.4))))
+  =>
+  (assert (speaks (fault inlet-needle-leaking-diaphragm) (decibans 5)))
+  (assert (speaks (fault engine-flooded) (decibans -5))))

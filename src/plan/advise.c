@@ -10,10 +10,11 @@
 /* Bounds of the work, in base policies worked out (a few microseconds each). */
 enum { EXACT_LIMIT = 8000, ROLLOUT_LIMIT = 6000, WITHOUT_LIMIT = 2000, FINEST = 30 };
 static const double finer = 0.7; /* each round follows branches this much less likely */
-/* Suspects up to which the exact costs are tried for; first moves that are followed; checks
- * looked at on the way; options told in full; checks whose absence is worked out, and by how
+/* Suspects up to which the exact costs are tried for; first moves that are followed, and whatever
+ * their place the best repairs, since one question ahead makes every check look better than a
+ * repair, and the checks that tell most per minute; checks looked at on the way; options told in full; checks whose absence is worked out, and by how
  * many other moves. */
-enum { FEW = 16, KEPT = 12, INNER_QUESTIONS = 10, EXPLAINED = 8, ABSENT = 2, INSTEAD = 5 };
+enum { FEW = 16, KEPT = 10, KEPT_REPAIRS = 2, KEPT_TELLING = 4, INNER_QUESTIONS = 10, EXPLAINED = 8, ABSENT = 2, INSTEAD = 5 };
 
 /* A first move with its cost by the method that was used. */
 struct weighed { struct plan_move move; double cost; bool kept; };
@@ -60,11 +61,36 @@ static void drop_twins(struct adviser *a)
   a->count = n;
 }
 
+/* What a check tells about what is behind the trouble, in bits for each minute that it takes. */
+static double telling(const struct adviser *a, const struct plan_move *m)
+{
+  return plan_information(&a->s.problem, &a->start, m->at) /
+         plan_question_cost(&a->s.problem, &a->start, &a->s.problem.questions[m->at]);
+}
+
+/* Of the checks that are not kept, the one that tells most per minute is. */
+static void keep_most_telling(struct adviser *a)
+{
+  double best = 0;
+  size_t at = a->count;
+
+  for (size_t i = 0; i < a->count; i++) {
+    double tells;
+
+    if (a->moves[i].kept || a->moves[i].move.kind != PLAN_ASK) continue;
+    tells = telling(a, &a->moves[i].move);
+    if (tells <= best) continue;
+    best = tells;
+    at = i;
+  }
+  if (at < a->count) a->moves[at].kept = true;
+}
+
 /* One question ahead for every move there is; the best are kept to be followed further. */
 static void look_at_all(struct adviser *a)
 {
   struct plan_move moves[PLAN_MAX_MOVES], base;
-  size_t questions = 0;
+  size_t questions = 0, repairs = 0;
 
   plan_base(&a->s.problem, &a->start, &base);
   a->count = plan_moves(&a->s.problem, &a->start, UINT32_MAX, &base, moves);
@@ -76,9 +102,12 @@ static void look_at_all(struct adviser *a)
   for (size_t i = 0; i < a->count; i++) {
     const struct plan_move *m = &a->moves[i].move;
 
-    a->moves[i].kept = i < KEPT || (m->kind == PLAN_ASK && a->s.ask_first[m->at] >= 0);
+    a->moves[i].kept = i < KEPT || (m->kind == PLAN_ASK && a->s.ask_first[m->at] >= 0) ||
+                       (m->kind == PLAN_REPAIR && repairs < KEPT_REPAIRS);
+    repairs += m->kind == PLAN_REPAIR;
     if (m->kind == PLAN_ASK && questions++ < INNER_QUESTIONS) a->planner.questions |= UINT32_C(1) << m->at;
   }
+  for (int i = 0; i < KEPT_TELLING; i++) keep_most_telling(a);
 }
 
 /* Follows the kept moves further and further: what is less likely than `small` is finished with
@@ -132,24 +161,34 @@ static void be_exact(struct adviser *a)
   a->method = ADVICE_EXACT;
 }
 
+/* Is the machine more likely than not right after this repair? */
+static bool likely_repair(const struct adviser *a, const struct plan_move *m)
+{
+  struct plan_state to;
+
+  plan_make(&a->s.problem, &a->start, m, &to);
+  return plan_weight(&a->s.problem, &to) < 0.5 * plan_weight(&a->s.problem, &a->start);
+}
+
 /* The figures are estimates: checks that come to nearly the same are a tie, and of those the one
- * that tells most about what is behind the trouble goes first, long ones less so: bits over the
- * square root of the minutes (own rule; bits alone would have a carburettor off where a quick look
- * comes to the same, bits per minute would ask any quick question first). It must still come
- * cheaper than repairing or giving up straight away. */
+ * that tells most for each minute that it takes goes first: a look before a test that has to be set
+ * up. It must still come cheaper than asking nothing, than giving up, and than a repair that is
+ * likely to be the right one; before a repair on a guess comes a check that costs nearly the same. */
 static void prefer_telling(struct adviser *a)
 {
-  double most = a->moves[0].cost * (1 + knowledge_setting(a->s.k, "near-tie", 0)), best = -1;
+  double most = a->moves[0].cost * (1 + knowledge_setting(a->s.k, "near-tie", 0)), best = 0;
+  double no_checks = plan_base(&a->s.problem, &a->start, NULL);
   size_t first = 0;
   struct weighed m;
 
-  if (a->moves[0].move.kind != PLAN_ASK) return;
-  for (size_t i = 0; i < a->count && a->moves[i].cost <= most && a->moves[i].move.kind == PLAN_ASK; i++) {
-    int q = a->moves[i].move.at;
-    double minutes = plan_question_cost(&a->s.problem, &a->start, &a->s.problem.questions[q]);
-    double tells = plan_information(&a->s.problem, &a->start, q) / sqrt(minutes > 1 ? minutes : 1);
+  if (most > no_checks) most = no_checks;
+  for (size_t i = 0; i < a->count && a->moves[i].cost <= most; i++) {
+    const struct plan_move *move = &a->moves[i].move;
+    double tells;
 
-    if (!a->moves[i].kept || tells <= best) continue;
+    if (move->kind == PLAN_GIVE_UP || (move->kind == PLAN_REPAIR && likely_repair(a, move))) break;
+    tells = move->kind == PLAN_ASK && a->moves[i].kept ? telling(a, move) : 0;
+    if (tells <= best) continue;
     best = tells;
     first = i;
   }

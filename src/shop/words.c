@@ -16,6 +16,8 @@ static const double contrary = 0.4;
 
 /* A thought of less weight is no complaint of its own. */
 static const double enough_weight = 2;
+/* Score from which a thought is taken out of talk that as a whole is nothing. */
+static const double plain_sentence = 0.6;
 
 /* What can be matched of one kind: several sayings per entry, those of one entry together. */
 struct saying { int at; size_t first, count; };
@@ -251,9 +253,14 @@ const char *words_clear_name(enum words_clear c)
   return names[c];
 }
 
-/* Owners mix the two up, so that one may be only another way of putting the other. */
+/* Owners mix the two up, so that one may be only another way of putting the other. Not when only
+ * one of them says whether the engine runs at all: "stood all winter and will not start" is two. */
 static bool is_near(const struct knowledge *k, int a, int b)
 {
+  bool open_a = strcmp(k->complaints[a].runs, "unknown") == 0;
+  bool open_b = strcmp(k->complaints[b].runs, "unknown") == 0;
+
+  if (open_a != open_b) return false;
   for (int both = 0; both < 2; both++) {
     const struct refs *near = &k->complaints[both ? b : a].near;
 
@@ -292,6 +299,30 @@ static void look_for_more(const struct knowledge *k, const struct sayings *s, co
   }
 }
 
+/* Much talk around one plain sentence ("lent it to my brother, now it will not fire, the oil is
+ * right") drowns it: the thought that says most by itself is then what is complained of, but not
+ * surely. */
+static void look_in_parts(const struct sayings *s, const struct tokens *all, const double *fit,
+                          struct words_said *said)
+{
+  int last = all->count ? all->t[all->count - 1].part : 0;
+
+  for (int part = 0; part <= last; part++) {
+    struct tokens some = {.count = 0};
+    struct word_match m[WORDS_MOST_BEST];
+    size_t n;
+
+    for (size_t i = 0; i < all->count; i++)
+      if (all->t[i].part == part) some.t[some.count++] = all->t[i];
+    n = rank(s, &some, fit, m, WORDS_MOST_BEST);
+    if (n == 0 || m[0].score < plain_sentence || words_clear(m, n) == WORDS_NOTHING) continue;
+    if (said->clear != WORDS_NOTHING && m[0].score <= said->best[0].score) continue;
+    memcpy(said->best, m, sizeof m);
+    said->count = n;
+    said->clear = WORDS_UNSURE;
+  }
+}
+
 void words_complaints(const struct knowledge *k, const struct bench_case *c, const char *text,
                       struct words_said *out)
 {
@@ -305,6 +336,7 @@ void words_complaints(const struct knowledge *k, const struct bench_case *c, con
   out->count = rank(&s, &tokens, fit, out->best, WORDS_MOST_BEST);
   out->clear = words_clear(out->best, out->count);
   if (out->clear != WORDS_NOTHING) look_for_more(k, &s, &tokens, fit, out);
+  else look_in_parts(&s, &tokens, fit, out);
   sayings_free(&s);
   free(fit);
 }
