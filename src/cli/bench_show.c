@@ -12,8 +12,9 @@
 #include "report/parts.h"
 
 /* In how many words cautions are told: as they stand; those of the check in short; those of the case
- * too; all in short, one behind the other. They stand in full where the steps are (how). */
-enum brevity { IN_FULL, OWN_SHORT, ALL_SHORT, RUN_ON };
+ * too; all in short, one behind the other; and with the leading causes in a line below them, which
+ * is on the screen in any case. They stand in full where the steps are (how). */
+enum brevity { IN_FULL, OWN_SHORT, ALL_SHORT, RUN_ON, LED };
 
 /* A feature that is open and that one of the leading causes, or the next check, needs. */
 static int open_feature(const struct bench *b, const struct refs *needs)
@@ -59,7 +60,7 @@ static void show_cautions(const struct bench *b, const struct check *c, enum bre
     if (noted && is_warned_of(b, ids[i])) continue;
     if (brevity == IN_FULL) buf_add(&text, b->k->cautions[ids[i]].text);
     else part_caution_short(&text, b->k->cautions[ids[i]].text);
-    if (brevity == RUN_ON) buf_addf(&run_on, "%s%s", shown ? " - " : "", buf_text(&text));
+    if (brevity >= RUN_ON) buf_addf(&run_on, "%s%s", shown ? " - " : "", buf_text(&text));
     else if (brevity == IN_FULL) bench_say("CAUTION: %s", buf_text(&text));
     else {
       if (shown == 0) bench_say("CAUTION, in short (how: in full):");
@@ -189,6 +190,7 @@ static void show_question(const struct bench *b, enum brevity brevity, bool note
   show_cautions(b, c, brevity, noted);
   show_put_back(b, c);
   if (unsafe >= 0) bench_say("NOT NOW: %s", b->k->rules[b->a.drawn.items[unsafe].rule].reason);
+  if (brevity == LED) show_leading(b);
   show_ask(c, s);
   if (s) show_reason(b, s);
   bench_show_figure(b, b->pending);
@@ -239,7 +241,7 @@ static void show_whole(struct bench *b, enum brevity brevity)
 
   terminal_put("\n");
   show_fresh(b);
-  answer_ranking(&out, b->k, &b->a, 3, terminal_width());
+  if (brevity < LED) answer_ranking(&out, b->k, &b->a, 3, terminal_width());
   answer_notes(&out, b->k, &b->a, brevity >= ALL_SHORT, terminal_width());
   bench_print(&out);
   bench_show_similar(b);
@@ -247,8 +249,12 @@ static void show_whole(struct bench *b, enum brevity brevity)
     answer_instead(&out, b->k, &b->a, terminal_width());
     bench_print(&out);
   }
+  if (b->pending >= 0 && b->feature < 0) {
+    show_question(b, brevity, true);
+    return;
+  }
+  if (brevity == LED) show_leading(b);
   if (b->feature >= 0) show_feature(b);
-  else if (b->pending >= 0) show_question(b, brevity, true);
   else show_end(b);
 }
 
@@ -258,10 +264,10 @@ static void fit(struct bench *b, void (*show)(struct bench *b, enum brevity brev
 {
   size_t rows = terminal_rows();
 
-  for (int brevity = IN_FULL; brevity <= RUN_ON; brevity++) {
+  for (int brevity = IN_FULL; brevity <= LED; brevity++) {
     terminal_hold();
     show(b, (enum brevity)brevity);
-    if (rows == 0 || terminal_held() < rows || brevity == RUN_ON) break;
+    if (rows == 0 || terminal_held() < rows || brevity == LED) break;
     terminal_drop();
   }
   terminal_release();

@@ -7,6 +7,14 @@
 prompt() { wait_until ends_in "bench>${1:+ $1}"; }
 screen() { wait_until shows "$1"; }
 
+# types a line at a prompt that an old one may look like: sent only when its words are seen, so that
+# the next bare prompt is a new one
+enter() {
+  tm send-keys -l -- "$1"
+  prompt "$1"
+  tm send-keys Enter
+}
+
 # the whole of a turn is there
 whole() {
   prompt
@@ -42,7 +50,7 @@ talk() {
   screen "compress"
   tm send-keys C-u
   prompt
-  type_line "compression 62psi, spark jumps"
+  enter "compression 62psi, spark jumps"
   wait_until shows "cranking compression 62 psi"
   whole
   # Up brings the last line back
@@ -69,9 +77,15 @@ talk() {
   whole
   # a screen of another size is taken as it is
   tm resize-window -x 64 -y 30
-  type_line "?"
+  prompt
+  enter "?"
   whole
   [ "$(printf '%s\n' "$out" | awk 'length($0) > 64' | wc -l)" = 0 ] || { bad=$((bad + 1)); echo "wider than 64 columns"; }
+  # where it cannot all fit, what leads still stands above the question
+  tm resize-window -x 80 -y 18
+  prompt
+  enter "look and smell of the fuel stale"
+  whole
   tm send-keys C-d
   screen "The job is kept"
 
