@@ -93,16 +93,18 @@ static void print_over(const char *group, const char *name, double ours, double 
 static void time_starts(const struct size *z, const struct bench_real *r)
 {
   double read[RUNS], rank[RUNS], worked[RUNS], whole[RUNS], mib[RUNS];
-  double bare[RUNS], bare_worked[RUNS], bare_mib[RUNS];
+  double bare[RUNS], bare_worked[RUNS], bare_mib[RUNS], none[RUNS], none_worked[RUNS];
   size_t n = 0;
 
   for (size_t i = 0; i < RUNS && z->case_count > 0; i++) {
     const char *file = z->cases[i % z->case_count];
+    const char *const none_args[] = {r->floor, "none", z->folder, NULL};
     const char *const read_args[] = {r->floor, "read", z->folder, NULL};
     const char *const bare_args[] = {r->floor, "rules", z->folder, NULL};
     const char *const rank_args[] = {r->self, "--rank", file, NULL};
     const char *const whole_args[] = {r->program, "assess", file, NULL};
     struct bench_spawned a = bench_spawn(z->folder, read_args), b = bench_spawn(z->folder, bare_args);
+    struct bench_spawned nothing = bench_spawn(z->folder, none_args);
     struct bench_spawned c = bench_spawn(z->folder, rank_args), d = bench_spawn(z->folder, whole_args);
 
     if (!a.good || !b.good || !c.good || !d.good) {
@@ -110,6 +112,8 @@ static void time_starts(const struct size *z, const struct bench_real *r)
               file);
       continue;
     }
+    none[n] = nothing.ms;
+    none_worked[n] = nothing.worked;
     read[n] = a.ms;
     bare[n] = b.ms;
     bare_worked[n] = b.worked;
@@ -122,6 +126,8 @@ static void time_starts(const struct size *z, const struct bench_real *r)
   bench_add(z->group, "cold start to a first ranking", "ms", rank, n, z->goal, NULL);
   bench_add(z->group, "the same, of the processor", "ms", worked, n, 0, NULL);
   bench_add(z->group, "pullcord assess, planned and printed", "ms", whole, n, 0, NULL);
+  bench_add(z->group, "floor: a process that does nothing", "ms", none, n, 0, NULL);
+  bench_add(z->group, "the same, of the processor", "ms", none_worked, n, 0, NULL);
   bench_add(z->group, "floor: process, all files read", "ms", read, n, 0, NULL);
   bench_add(z->group, "floor: the same, rules into the bare library", "ms", bare, n, 0, NULL);
   bench_add(z->group, "that floor, of the processor", "ms", bare_worked, n, 0, NULL);
