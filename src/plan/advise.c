@@ -12,9 +12,12 @@ enum { EXACT_LIMIT = 8000, ROLLOUT_LIMIT = 6000, WITHOUT_LIMIT = 2000, FINEST = 
 static const double finer = 0.7; /* each round follows branches this much less likely */
 /* Suspects up to which the exact costs are tried for; first moves that are followed, and whatever
  * their place the best repairs, since one question ahead makes every check look better than a
- * repair, and the checks that tell most per minute; checks looked at on the way; options told in full; checks whose absence is worked out, and by how
- * many other moves. */
-enum { FEW = 16, KEPT = 10, KEPT_REPAIRS = 2, KEPT_TELLING = 4, INNER_QUESTIONS = 10, EXPLAINED = 8, ABSENT = 2, INSTEAD = 5 };
+ * repair, and the checks that tell most per minute; checks looked at on the way; options told in
+ * full; checks whose absence is worked out, and by how many other moves. */
+enum {
+  FEW = 16, KEPT = 10, KEPT_REPAIRS = 2, KEPT_TELLING = 4, INNER_QUESTIONS = 10, EXPLAINED = 8, ABSENT = 2,
+  INSTEAD = 5
+};
 
 /* A first move with its cost by the method that was used. */
 struct weighed { struct plan_move move; double cost; bool kept; };

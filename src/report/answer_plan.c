@@ -137,7 +137,7 @@ struct json *answer_plan_json(const struct knowledge *k, const struct assessment
   json_put_bool(o, "stop_checking", v->stop_checking);
   json_put_bool(o, "give_up", v->give_up);
   json_put_number(o, "give_up_minutes", v->give_up_cost);
-  for (size_t i = 0; i < v->count && i < 40; i++) json_push(options, option_json(k, &v->options[i]));
+  for (size_t i = 0; i < v->count && i < 8; i++) json_push(options, option_json(k, &v->options[i]));
   json_put(o, "options", options);
   for (size_t i = 0; i < v->plan_count; i++) json_push(steps, planned_json(k, &v->plan[i]));
   json_put(o, "steps", steps);

@@ -64,7 +64,8 @@ int main(int argc, char **argv)
     free(files);
   }
   for (size_t i = 0; i < EXPECT_MEMBERS; i++)
-    if (tally[i].wanted) printf("%s: expected %zu, met %zu\n", expect_members[i], tally[i].wanted, tally[i].met);
+    if (tally[i].wanted)
+      printf("%s: expected %zu, met %zu\n", expect_members[i], tally[i].wanted, tally[i].met);
   printf("%zu passed, %zu failed\n", passed, failed);
   knowledge_free(&k);
   return failed > 0 || passed == 0;

@@ -131,8 +131,8 @@ static void check_next(const struct knowledge *k, const struct assessment *a, co
 
 bool expects_next(const struct case_file *f) { return json_member(f->want, "next") != NULL; }
 
-const char *const expect_members[EXPECT_MEMBERS] = {"first",    "first-three", "not-first", "not-in-first-three",
-                                                    "cautions", "disposition", "next"};
+const char *const expect_members[EXPECT_MEMBERS] = {
+  "first", "first-three", "not-first", "not-in-first-three", "cautions", "disposition", "next"};
 
 void expect_all(const struct knowledge *k, const struct case_file *f, const struct assessment *a,
                 struct buf *b)
