@@ -44,7 +44,7 @@ wait "$pid" 2> /dev/null
 day 2
 at_bench Kim quit
 says "Job $name: water pump, will not start, 3 results (pond pump, plot 17)."
-at_bench Kim "stop-switch-position in-run" "oil-cutout-disconnected no-change" "stop-wire-look chafed" repair \
+at_bench Kim "stop-switch-position in-run" "oil-cutout-disconnected no-change" "stop-wire-look" chafed repair \
   "fixed stop-wire-chafed" yes "minutes 30" quit
 says "Found, as far as it goes: stop wire chafed to ground"
 says "! CAUTION: With the kill lead off"
