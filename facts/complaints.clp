@@ -132,7 +132,8 @@
       "have to leave the choke on or it cuts out"
       "only runs with the choke on" "take the choke off and it dies" "stops when I open the choke"
       "keeps going only if I pump the primer bulb" "have to leave it on full choke"
-      "runs on half choke but not on run" "needs choke to keep running" "dies off choke")
+      "runs on half choke but not on run" "needs choke to keep running" "dies off choke"
+      "goes as long as the choke is on")
     (anyway 0.003) (basis estimate))
   (complaint (id floods) (name "floods") (runs unknown)
     (ask "Does it flood: petrol smell, wet plug, fuel running out of the carburettor or filter?")
@@ -380,7 +381,8 @@
       "oil is thin like water"
       "dipstick smells of petrol" "dipstick reads over full" "petrol in the oil"
       "crankcase full of petrol" "oil overfull" "oil level goes up by itself" "oil has gone up"
-      "dipstick over full" "oil thin and smells of petrol" "more oil than I put in")
+      "dipstick over full" "oil thin and smells of petrol" "more oil than I put in"
+      "oil is milky" "oil looks like coffee with milk" "water in the oil" "grey foam on the dipstick")
     (anyway 0.002) (basis estimate))
   (complaint (id noisy) (name "noisy") (runs yes)
     (ask "Is it louder than it was?")
@@ -469,6 +471,7 @@
       "blows weakly"
       "leaves the lawn ragged" "leaves grass uncut" "will not cut straight"
       "makes dust instead of chips" "leaves clumps"
+      "bar smokes" "bar and chain go blue" "no oil on the chain" "chain runs dry" "bar gets hot"
       "cuts unevenly" "uneven cut"
       "grass brown at the tips" "torn grass"
       "torn and brown at the tips"

@@ -64,6 +64,15 @@
   (assert (pointless (check clear-flood-start)))
   (assert (pointless (check fresh-fuel-trial))))
 
+(defrule pointless-cutout-before-spark
+  "[common-practice] First see whether it has a spark at all; the cut-out is unplugged when it has
+   none."
+  (logical
+    (complained (complaint no-start-cold))
+    (not (finding (check spark-test))))
+  =>
+  (assert (pointless (check oil-cutout-disconnected))))
+
 (defrule pointless-prime-on-runner
   "[common-practice] It starts and runs; a prime would only show what is seen already."
   (logical

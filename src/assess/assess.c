@@ -139,7 +139,7 @@ static double chance_two(const struct casenet *n, const struct net *net, double 
 }
 
 /* How much being found, though not behind the complaint, counts for a place in the list. */
-static const double found_share = 0.3;
+static const double found_share = 0.4;
 
 static int by_place(const void *x, const void *y)
 {
