@@ -316,7 +316,7 @@ int engine_open(const struct knowledge *k, const struct engine_limits *limits, s
   if (en->limits.run_seconds <= 0) en->limits.run_seconds = usual.run_seconds;
   if (en->limits.firings <= 0) en->limits.firings = usual.firings;
   en->guard.most = en->limits.bytes;
-  en->guard.until = guard_now() + en->limits.load_seconds;
+  guard_start(&en->guard, en->limits.load_seconds);
   status = load_all(en, e);
   if (status == EX_CONFIG) { /* once more, for a report that says all */
     guard_release(&en->guard);
@@ -476,7 +476,7 @@ int engine_tell(struct engine *en, const struct bench_case *c, const struct engi
                                {{"fault", k->faults[beliefs[i].fault].id, 0, false},
                                 {"chance", NULL, beliefs[i].chance, false}}, 2});
   if (l.count > 1) qsort(l.items, l.count, sizeof *l.items, by_key);
-  en->guard.until = guard_now() + en->limits.run_seconds;
+  guard_start(&en->guard, en->limits.run_seconds);
   good = merge(en, &l);
   free(l.items);
   return good ? check_grumble(en, e) : limit_error(en, "taking in the results", e);
@@ -488,7 +488,7 @@ int engine_run(struct engine *en, struct conclusions *out, struct err *e)
     *e = en->ended;
     return e->status;
   }
-  en->guard.until = guard_now() + en->limits.run_seconds;
+  guard_start(&en->guard, en->limits.run_seconds);
   if (setjmp(en->guard.out)) {
     guard_enter(NULL);
     return limit_error(en, "drawing conclusions", e);

@@ -14,8 +14,8 @@
 
 struct engine;
 
-/* What the engine may use up. Zero means the usual: 192 MiB, 5 s to load, 2 s for one
- * run, 100,000 firings. */
+/* What the engine may use up. Zero means the usual: 192 MiB, 5 s to load, 2 s for one run (of the
+ * processor; ten times as much by the clock), 100,000 firings. */
 struct engine_limits {
   size_t bytes;
   double load_seconds, run_seconds;

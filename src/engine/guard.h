@@ -16,7 +16,8 @@ struct guard {
   jmp_buf out;             /* where to go when a limit is reached */
   struct guard_block *all; /* every block in use */
   size_t used, most;       /* bytes in use; bytes allowed */
-  double until;            /* monotonic seconds, 0 = no limit */
+  double worked_until;     /* seconds of this thread's processor time */
+  double until;            /* monotonic seconds */
   unsigned int calls;
   const char *tripped; /* what was reached, in words; NULL while all is well */
 };
@@ -25,13 +26,14 @@ struct guard {
  * while one is in force, after setjmp(g->out) returned 0. */
 void guard_enter(struct guard *g);
 
-/* Jumps out when the time has run out; looks at the clock only now and then. */
+/* Jumps out when the time has run out; looks at the clocks only now and then. */
 void guard_look(void);
 
 /* Has the time run out? For the library's periodic call, which must not jump. */
 bool guard_late(const struct guard *g);
 
-double guard_now(void); /* monotonic seconds */
+/* Allows so many seconds from now: of this thread's processor time, and ten times as many by the clock. */
+void guard_start(struct guard *g, double seconds);
 
 /* Releases every block that the library still holds. */
 void guard_release(struct guard *g);

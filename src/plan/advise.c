@@ -64,14 +64,14 @@ static void drop_twins(struct adviser *a)
   a->count = n;
 }
 
-/* What a check tells about what is behind the trouble, long ones less so: bits over the square root of the
- * minutes (own rule; bits alone would have a carburettor off where a quick look comes to the same, bits per
- * minute would ask any quick question first). */
+/* What a check tells about what is behind the trouble, long ones less so: bits over the minutes to the power of
+ * three quarters (own rule; bits alone would have a carburettor off where a quick look comes to the same, bits
+ * per minute would ask any quick question first). */
 static double telling(const struct adviser *a, const struct plan_move *m)
 {
   double minutes = plan_question_cost(&a->s.problem, &a->start, &a->s.problem.questions[m->at]);
 
-  return plan_information(&a->s.problem, &a->start, m->at) / sqrt(minutes > 1 ? minutes : 1);
+  return plan_information(&a->s.problem, &a->start, m->at) / pow(minutes > 1 ? minutes : 1, 0.75);
 }
 
 /* Of the checks that are not kept, the most telling one is. */
@@ -176,9 +176,8 @@ static bool likely_repair(const struct adviser *a, const struct plan_move *m)
   return plan_weight(&a->s.problem, &to) < 0.5 * plan_weight(&a->s.problem, &a->start);
 }
 
-/* The figures are estimates: checks that come to nearly the same are a tie, and of those the one
- * that tells most for each minute that it takes goes first: a look before a test that has to be set
- * up. It must still come cheaper than asking nothing, than giving up, and than a repair that is
+/* The figures are estimates: checks that come to nearly the same are a tie, and of those the most
+ * telling one goes first. It must still come cheaper than asking nothing, than giving up, and than a repair that is
  * likely to be the right one; before a repair on a guess comes a check that costs nearly the same. */
 static void prefer_telling(struct adviser *a)
 {

@@ -244,7 +244,7 @@ static const struct {
     {RESULT("{\"check\": \"plug-look\"}"), "either a \"result\" or a \"reading\""},
     {RESULT("{\"check\": \"squeeze\", \"result\": \"weak\", \"reading\": \"62 psi\"}"),
      "either a \"result\" or a \"reading\""},
-    {RESULT(GAUGE "62}"), "\"reading\" must be a text, not a number"},
+    {RESULT(GAUGE "62}"), "wants to be a text with its unit"},
     {RESULT("{\"check\": \"plug-look\", \"result\": 2}"), "\"result\" must be a text, not a number"},
     {RESULT("{\"check\": \"plug-look\", \"reading\": \"62 psi\"}"), "is not measured"},
     {RESULT(PLUG "\"wet\", \"shure\": 1}"), "did you mean \"sure\"?"},

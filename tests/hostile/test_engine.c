@@ -7,6 +7,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <time.h>
 #include <unistd.h>
 
 #include <cmocka.h>
@@ -263,15 +264,32 @@ static void test_guard_trips(void **state)
   assert_int_equal(step, 1);
   assert_string_equal(g.tripped, "tried to end the program");
 
-  g = (struct guard){.most = 1000, .until = guard_now() - 1};
-  if (setjmp(g.out) == 0) {
-    guard_enter(&g);
+}
+
+/* Looks a thousand times; what tripped, NULL: nothing. */
+static const char *look_often(struct guard *g)
+{
+  if (setjmp(g->out) == 0) {
+    guard_enter(g);
     for (int i = 0; i < 1000; i++) guard_look();
-    step = 5;
   }
   guard_enter(NULL);
-  assert_int_equal(step, 1);
-  assert_string_equal(g.tripped, "took longer than allowed");
+  return g->tripped;
+}
+
+/* Each clock stops by itself; to wait for the processor is no work. */
+static void test_guard_time(void **state)
+{
+  const struct timespec wait_for = {0, 150 * 1000 * 1000};
+  struct guard worked = {.most = 1000, .until = 1e12}, waited = {.most = 1000, .worked_until = 1e12},
+               honest = {.most = 1000};
+
+  (void)state;
+  assert_string_equal(look_often(&worked), "took longer than allowed");
+  assert_string_equal(look_often(&waited), "took longer than allowed");
+  guard_start(&honest, .1);
+  nanosleep(&wait_for, NULL);
+  assert_null(look_often(&honest));
 }
 
 /* ---- rules that the engine itself refuses, though they pass the scan --------------------- */
@@ -435,6 +453,7 @@ int main(void)
       cmocka_unit_test(test_texts_are_refused),
       cmocka_unit_test(test_guard_denies),
       cmocka_unit_test(test_guard_trips),
+      cmocka_unit_test(test_guard_time),
       cmocka_unit_test(test_engine_refuses_with_line),
       cmocka_unit_test(test_wrong_numbers_are_not_passed_over),
       cmocka_unit_test(test_wrong_condition),

@@ -305,7 +305,7 @@ static void no_readings_of_what_does_not_run(void **state)
   char why[600];
 
   assert_true(speed >= 0);
-  for (uint64_t seed = 1; seed <= 40; seed++) {
+  for (uint64_t seed = 1; seed <= 80; seed++) {
     struct entry measure = {.act = ACT_CHECK, .at = speed, .sure = -1};
     bool starts;
     struct run r;
@@ -323,7 +323,7 @@ static void no_readings_of_what_does_not_run(void **state)
     dead += !starts;
     run_free(&r);
   }
-  assert_true(dead > 3 && alive > 3);
+  if (dead <= 3 || alive <= 3) fail_msg("of 80 machines %d do not start, of the others %d can be measured", dead, alive);
 }
 
 /* Stated certainty is scored on whether it was right. */
