@@ -199,7 +199,8 @@
       "revs rise and fall" "engine note goes up and down"
       "hunts up and down" "engine surges" "speed rises and falls" "revs keep changing"
       "will not hold its speed" "surges at idle" "speeds up and slows down" "rpm goes up and down"
-      "speed yo-yos on its own")
+      "speed yo-yos on its own"
+      "surges at full throttle" "surges at top speed")
     (anyway 0.005) (basis estimate))
   (complaint (id no-full-speed) (name "does not reach full speed") (runs yes)
     (ask "Does it stay below full speed with no load?")
@@ -258,7 +259,8 @@
       "goes flat out all the time" "runs too fast" "stuck on full throttle"
       "throttle lever makes no difference" "engine screams" "revs its head off"
       "will not come down from full speed" "throttle stuck open" "runs away" "far too fast"
-      "over revs" "revs far too high" "over revs straight from the start" "screams as soon as it starts")
+      "over revs" "revs far too high" "over revs straight from the start" "screams as soon as it starts"
+      "flat out and will not slow down" "stuck flat out")
     (anyway 0.004) (basis estimate))
   (complaint (id will-not-stop) (name "will not stop") (runs yes)
     (ask "Does it keep running when switched off?")
@@ -413,7 +415,8 @@
       "no water comes out" "hardly any water" "water just dribbles out" "will not draw water"
       "no suction" "pressure goes up and down" "no pressure when I pull the trigger"
       "pump will not build pressure"
-      "sucks air")
+      "sucks air"
+      "pressure keeps dropping" "pressure comes and goes" "loses pressure")
     (anyway 0.02) (basis estimate))
   (complaint (id no-output) (name "generator gives no or low output") (runs yes) (needs generator-end)
     (ask "Does the generator give no or low voltage?")
@@ -424,7 +427,8 @@
       "generator puts out nothing" "runs but gives nothing"
       "no power at the sockets" "sockets are dead" "no voltage" "engine runs but no electricity"
       "lights are dim" "will not power anything" "low volts"
-      "tools run slow off it" "drill runs slow" "breaker trips" "trips as soon as I plug things in" "meter shows zero at the socket")
+      "tools run slow off it" "drill runs slow" "breaker trips" "trips as soon as I plug things in" "meter shows zero at the socket"
+      "no power comes out" "nothing at the plugs")
     (anyway 0.02) (basis estimate))
   (complaint (id wrong-frequency) (name "generator gives the wrong frequency") (runs yes) (needs generator-end)
     (ask "Is the generator's frequency wrong?")

@@ -102,7 +102,7 @@
     (basis common-practice))
   (same-words (id speed) (words "speed" "revs" "rev" "rpm" "revolutions") (basis common-practice))
   (same-words (id full-speed) (of complaints)
-    (words "flat out" "full throttle" "wide open" "full speed" "top speed" "max" "maximum" "full revs"
+    (words "flat out" "runs flat out" "running flat out" "full throttle" "wide open" "full speed" "top speed" "max" "maximum" "full revs"
       "full bore" "full power" "full chat" "wide open throttle" "max speed" "max revs" "high speed"
       "full gas" "rev out" "revs out" "top revs" "full whack" "full tilt" "throttle wide open"
       "fast enough" "proper speed" "rated speed" "all its revs" "speed it used to" "full pelt"
