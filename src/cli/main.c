@@ -3,6 +3,7 @@
 #include <signal.h>
 #include <stdio.h>
 
+#include "base/heap.h"
 #include "cli/commands.h"
 #include "cli/version.h"
 #include "engine/engine.h"
@@ -31,6 +32,7 @@ int main(int argc, char **argv)
   char text[1200];
   int status;
 
+  heap_begin();
   setlocale(LC_CTYPE, ""); /* only this: numbers are the same in every locale */
   signal(SIGPIPE, SIG_IGN);
   status = commands_parse(argc, argv, &args, &e);

@@ -17,6 +17,7 @@ struct guard {
   struct guard_block *all; /* every block in use */
   size_t used, most;       /* bytes in use; bytes allowed */
   double worked_until;     /* seconds of this thread's processor time */
+  double early_until;      /* monotonic seconds: until then it cannot have worked so long */
   double until;            /* monotonic seconds */
   unsigned int calls;
   const char *tripped; /* what was reached, in words; NULL while all is well */

@@ -5,6 +5,7 @@
 #include <unistd.h>
 
 #include "base/file.h"
+#include "base/heap.h"
 #include "base/mem.h"
 #include "bench.h"
 #include "knowledge/load.h"
@@ -32,6 +33,7 @@ int bench_rank(const char *path)
   char *text;
   size_t len;
 
+  heap_begin(); /* as the program does */
   if (file_read(path, JSON_MAX_BYTES, &text, &len, &e) || json_read(path, text, len, &j, &e) ||
       load_knowledge(&k, &e) || casefile_read(&k, path, j, &c, &e) || assessor_open(&k, &a, &e) ||
       assess_case(a, &c, &out, &e)) {
