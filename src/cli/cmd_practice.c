@@ -231,8 +231,10 @@ static int show_debrief(struct practice *p, const struct args *args, struct err 
   int status = remake(p, args->positional[1], SIZE_MAX, e);
 
   if (status) return status;
-  if (p->run.end == RUN_OPEN && p->record.sitting.level == LEVEL_EXAM)
-    return err_set(e, EX_USAGE, NULL, 0, "this run is an examination and is not over.");
+  if (p->run.end == RUN_OPEN)
+    return err_set(e, EX_USAGE, NULL, 0,
+                   "this run is not over, and a debrief tells what is wrong: go on with it, declare a "
+                   "cause or give up.");
   status = debrief_make(&d, &p->run, &p->record.sitting, p->assessor, e);
   if (status == 0 && args->json) {
     struct json *j = debrief_json(&d);

@@ -29,6 +29,10 @@ says "Kept. To go on with it: pullcord practice --as anna"
 says "[walk-behind mower, \"$words\" | 0 min | plug lead on]"
 silent_on "So far"
 
+# what is wrong is not told while the run goes on
+ends_with 64 "$PULLCORD" practice debrief --as anna
+says "this run is not over"
+
 # leaving and coming back: what was done is there, asked again it is the same
 practice --as anna -- "fuel-look-and-smell" "wipe" "compression" "quit"
 says "Run 1 goes on (free, 0 steps done)"
