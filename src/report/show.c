@@ -295,8 +295,9 @@ static int nothing_so_named(const struct knowledge *k, const char *id, struct er
     }
     free(ids);
   }
-  return err_set(e, EX_DATAERR, NULL, 0, "nothing is called \"%.60s\"%s%s%s. \"pullcord list faults\" and the other lists "
-                 "show the ids.", id, best ? "; did you mean \"" : "", best ? best : "", best ? "\"?" : "");
+  return err_set(e, EX_DATAERR, NULL, 0,
+                 "nothing is called \"%.60s\"%s%s%s \"pullcord list faults\" and the other lists show the ids.", id,
+                 best ? "; did you mean \"" : "", best ? best : "", best ? "\"?" : ".");
 }
 
 int listing_show(struct buf *out, const struct knowledge *k, const char *id, int width, struct err *e)

@@ -98,6 +98,21 @@ static int read_features(struct reading *r, const struct json *list, const char 
   return status;
 }
 
+/* An id, or a name that such a machine goes by ("strimmer"), word for word. */
+static int find_class(struct reading *r, const char *text, int *out)
+{
+  struct word_match m[2];
+  size_t count;
+
+  *out = knowledge_find(r->k, ENTRY_CLASS, text);
+  if (*out >= 0) return 0;
+  count = words_match_machines(r->k, text, m, 2);
+  if (count == 0 || m[0].score <= 0.99 || (count > 1 && m[1].score > 0.99))
+    return find_id(r, ENTRY_CLASS, "machine class", text, out);
+  *out = m[0].at;
+  return 0;
+}
+
 static int read_machine(struct reading *r, const struct json *m)
 {
   static const char *const members[] = {"class", "has", "lacks", "spec", "note", NULL};
@@ -109,8 +124,7 @@ static int read_machine(struct reading *r, const struct json *m)
   if (status == 0) status = want_members(r, m, "machine", members);
   if (status == 0 && json_member(m, "class")) {
     status = want_kind(r, json_member(m, "class"), JSON_TEXT, "class");
-    if (status == 0)
-      status = find_id(r, ENTRY_CLASS, "machine class", json_text(json_member(m, "class")), &machine_class);
+    if (status == 0) status = find_class(r, json_text(json_member(m, "class")), &machine_class);
   }
   if (status == 0) status = read_features(r, json_member(m, "has"), "has", &has, &has_count);
   if (status == 0) status = read_features(r, json_member(m, "lacks"), "lacks", &lacks, &lacks_count);

@@ -37,6 +37,13 @@ says '"taken_for": ["starts-then-dies"]'
 assess chainsaw "conks out wen I let go of the triger" --json
 says '"taken_for": ["will-not-idle"]'
 
+# a class by another of its names, word for word; nothing is guessed
+assess strimmer "it refuses to stop" --json
+ends_with 0
+assess "trimmerr of mine" "it refuses to stop"
+ends_with 65
+says 'there is no machine class "trimmerr of mine"'
+
 # the machine counts: only a generator gives no electricity
 assess portable-generator "no power" --json
 says '"no-output"'
