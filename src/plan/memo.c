@@ -67,12 +67,6 @@ void memo_put(struct memo *m, const struct memo_entry *e)
   *at = *e;
 }
 
-void memo_clear(struct memo *m)
-{
-  if (m->count) memset(m->entries, 0, m->room * sizeof *m->entries);
-  m->count = 0;
-}
-
 void memo_free(struct memo *m)
 {
   free(m->entries);

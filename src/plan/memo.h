@@ -25,8 +25,6 @@ const struct memo_entry *memo_find(const struct memo *m, const struct plan_key *
                                    int depth);
 void memo_put(struct memo *m, const struct memo_entry *e);
 
-/* Forgets everything and keeps the memory; memo_free gives it back. */
-void memo_clear(struct memo *m);
 void memo_free(struct memo *m);
 
 #endif

@@ -15,8 +15,6 @@ enum { MOST_FAULTS = 50, WORDS_LONGEST = 79 };
 
 static const char *const sources[] = {"plate", "maker's sheet", "measured", NULL};
 
-const char *spec_from(size_t i) { return i < sizeof sources / sizeof sources[0] ? sources[i] : NULL; }
-
 /* One reading: the text for lines, where faults go. */
 struct reading {
   const struct knowledge *k;

@@ -58,9 +58,6 @@ bool spec_load(const struct knowledge *k, const char *path, struct spec_card *ou
 void spec_free(struct spec_card *card);
 void spec_faults_free(struct spec_faults *faults);
 
-/* "plate", "maker's sheet", "measured", then NULL. */
-const char *spec_from(size_t i);
-
 /* What readings may be, by this figure, in the base of the quantity: its range, or as far round its
  * value as is usual for the kind (*spread is then set). False when it is blank or judges nothing. */
 bool spec_limits(const struct spec_figure *f, double *low, double *high, bool *spread);

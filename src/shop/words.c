@@ -341,22 +341,6 @@ void words_complaints(const struct knowledge *k, const struct bench_case *c, con
   free(fit);
 }
 
-size_t words_match_complaints(const struct knowledge *k, const char *text, struct word_match *matches,
-                              size_t most)
-{
-  struct sayings s;
-  struct tokens tokens;
-  double *fit;
-  size_t count;
-
-  complaint_sayings(k, NULL, &s, &fit);
-  lexicon_read(s.lexicon, text, &tokens);
-  count = rank(&s, &tokens, fit, matches, most);
-  sayings_free(&s);
-  free(fit);
-  return count;
-}
-
 /* ---- checks, machines, faults -------------------------------------------------------- */
 
 size_t words_match_checks(const struct knowledge *k, const char *text, struct word_match *matches,

@@ -8,18 +8,14 @@
 /* One candidate for what was meant, best first; score from 0 to 1. */
 struct word_match { int at; double score; };
 
-/* Matches free text against complaints (their names and what owners say), checks (their
- * names, ids and other names), machine classes (names and other names) or faults (names and
- * ids). Fills matches[] (room for `most`) and returns how many came above 0.05.
+/* Matches free text against checks (their names, ids and other names), machine classes (names and
+ * other names) or faults (names and ids). Fills matches[] (room for `most`) and returns how many came above 0.05.
  *
  * Both sides are first put into the same words (words_lexicon.h): endings off, words for one thing
- * made one, "not" joined to what it denies. The score, from 0 to 1, is half the share of a saying's
- * weight that the text holds (less for a saying of small weight in a longer text), and for the rest
- * the share of the text's weight that stands in that saying (0.2) and in all sayings of its entry
- * (0.3). Rare words weigh more: those in the sayings of few entries (inverse document frequency;
+ * made one, "not" joined to what it denies. The score, from 0 to 1, is the share of a saying's
+ * weight that the text holds (0.4; less for a saying of small weight in a longer text), and the share
+ * of the text's weight that stands in that saying (0.2) and in all sayings of its entry (0.4). Rare words weigh more: those in the sayings of few entries (inverse document frequency;
  * textbook information retrieval). */
-size_t words_match_complaints(const struct knowledge *k, const char *text, struct word_match *matches,
-                              size_t most);
 size_t words_match_checks(const struct knowledge *k, const char *text, struct word_match *matches,
                           size_t most);
 size_t words_match_machines(const struct knowledge *k, const char *text, struct word_match *matches,

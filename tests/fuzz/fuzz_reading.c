@@ -12,6 +12,7 @@
 static void try_words(const struct knowledge *k, const char *text)
 {
   struct word_match m[3];
+  struct words_said said;
   struct case_result r;
   struct err e = {0};
   double sure;
@@ -23,9 +24,10 @@ static void try_words(const struct knowledge *k, const char *text)
     } else {
       must_hold(e.status == EX_DATAERR && e.text[0], "a refusal has a reason");
     }
-  for (size_t n = words_match_complaints(k, text, m, 3); n-- > 0;)
-    must_hold(m[n].at >= 0 && (size_t)m[n].at < k->complaint_count && m[n].score > 0 &&
-                  m[n].score <= 1 + 1e-9,
+  words_complaints(k, NULL, text, &said);
+  for (size_t n = said.count; n-- > 0;)
+    must_hold(said.best[n].at >= 0 && (size_t)said.best[n].at < k->complaint_count &&
+                said.best[n].score > 0 && said.best[n].score <= 1,
               "a match is one");
   words_match_checks(k, text, m, 3);
   words_match_machines(k, text, m, 3);
